@@ -12,7 +12,7 @@ const FIND_SHARED = `{
 }`;
 
 /** What is shared, as src/web/worker/giving-way.ts has it; undefined where nothing is. */
-export interface SharedWithProof {
+interface SharedWithProof {
   /** The last move of the hand, 0 while it rests. */
   readonly move: number;
   /** How many steps were taken. */

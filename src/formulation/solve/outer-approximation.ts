@@ -236,8 +236,8 @@ export class OuterApproximation {
     const { master } = this;
     const cost = costOf();
     const bettered = (found: Chosen) => {
-      const better = exchanges ? this.exchanged(found, solve, worth) : found;
-      follow?.met(better.x);
+      follow?.met(found.x);
+      const better = exchanges ? this.exchanged(found, solve, worth, follow) : found;
       this.touch(better.x);
       return better;
     };
@@ -297,6 +297,7 @@ export class OuterApproximation {
     found: Chosen,
     solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
     worth: (x: Float64Array) => number,
+    follow: Follow | undefined,
   ): Chosen {
     const { question, polytope } = this;
     // There a least share is no bound of a column, or the master alone knows what holds.
@@ -327,7 +328,10 @@ export class OuterApproximation {
       return undefined;
     };
     try {
-      for (let next = better(); next; next = better()) best = next;
+      for (let next = better(); next; next = better()) {
+        best = next;
+        follow?.met(best.x);
+      }
     } finally {
       polytope.setBounds(question.lower, question.upper);
     }
