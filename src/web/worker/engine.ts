@@ -16,6 +16,7 @@ import type { Answer, FormulationWorker } from './formulation.worker.ts';
 import { takesLong } from './lane.ts';
 import { latest } from './latest.ts';
 import { type Hearing, LongLane } from './long-lane.ts';
+import type { Room } from './room-texts.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
 
 /** Longer than any answer of the quick lane should take, ms; the page then offers to stop. */
@@ -50,10 +51,13 @@ const line = new WorkerLine(openWorker, SLOW_AFTER);
 const longLine = new WorkerLine(openWorker, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
-/** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
-export function warm(): void {
+/**
+ * Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked.
+ * @param also parts of it that will be asked, beside the one that judges mixes
+ */
+export function warm(also: readonly Room[] = []): void {
   // What cannot be had now is told to who asks for it.
-  line.ask('begin', []).catch(() => {});
+  line.ask('begin', [also]).catch(() => {});
 }
 /** Fetches all parts of that worker, so that it needs the server no more. */
 export async function prepare(): Promise<void> {
