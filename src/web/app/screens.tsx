@@ -65,9 +65,13 @@ function drawsFrom(place: string, part: string | undefined): readonly Daily[] {
   return (isPlace(place) && DRAWS_FROM[place]) || DAILY;
 }
 
-/** What these show first the worker judges, with these of its parts: it is opened while the household comes in. */
-const JUDGED: { readonly [place in Place]?: readonly Room[] } = {
-  ...{ mix: [], weigh: ['papers'], shopping: ['shopping'] },
+/**
+ * What these show first rests on the worker, and on these of its parts; on none where it only names foods. It is opened
+ * while the household comes in.
+ */
+const ASKS: { readonly [place in Place]?: readonly Room[] } = {
+  ...{ mix: ['mixes'], weigh: ['mixes', 'papers'], shopping: ['mixes', 'shopping'] },
+  ...{ foods: [], calendar: [] },
 };
 
 /** Fetches the screen of an address ahead, and what it draws from. A failure is told where it is drawn. */
@@ -79,8 +83,8 @@ export function fetchScreen(hash: string): void {
     for (const text of ['care', 'answers'] as const) void fetchTexts(text).catch(() => {});
   if (!isPlace(place)) return void fetchForMix().catch(() => {});
   SCREENS[place].fetch().catch(() => {});
-  const judged = JUDGED[place];
-  if (judged) warm(judged);
+  const asked = ASKS[place];
+  if (asked) warm(asked);
 }
 
 /** The screen one is on; Now where the address names none. */

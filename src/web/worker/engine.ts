@@ -52,12 +52,12 @@ const longLine = new WorkerLine(openWorker, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
 /**
- * Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked.
- * @param also parts of it that will be asked, beside the one that judges mixes
+ * Starts the worker of the quick lane, so that it has its table when it is first asked.
+ * @param rooms parts of it that will be asked, with the solver
  */
-export function warm(also: readonly Room[] = []): void {
+export function warm(rooms: readonly Room[]): void {
   // What cannot be had now is told to who asks for it.
-  line.ask('begin', [also]).catch(() => {});
+  line.ask('begin', [rooms]).catch(() => {});
 }
 /** Fetches all parts of that worker, so that it needs the server no more. */
 export async function prepare(): Promise<void> {
