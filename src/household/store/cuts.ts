@@ -9,8 +9,8 @@ import type { Tx } from './tables.ts';
 
 /** Numbers of changes that are summed up at once; where they are too many bytes, one by one. */
 const BLOCK = 64;
-/** A piece is filled to within so many bytes: more than a block of weighings or feedings mostly holds. */
-const FINE = 20_000;
+/** A block that holds more than this part of a piece is split, so that pieces are nearly full. */
+const LARGE = 1 / 8;
 
 /** Some changes that follow each other. */
 interface Block {
@@ -42,7 +42,7 @@ export class Cutter {
     if (known.seq < newest) {
       const sections: { [of in Section]?: Cut } = {};
       for (const of of SECTIONS) {
-        const blocks = await blocksOf(tx, household, of, { after: known.seq, upTo: newest }, BLOCK);
+        const blocks = await blocksOf(tx, household, of, known.seq, newest, this.#most * LARGE);
         sections[of] = this.#extended(known.sections[of], known.seq, blocks);
       }
       known = { epoch, seq: newest, sections };
@@ -69,31 +69,52 @@ export class Cutter {
   }
 }
 
-/** How much of a section each few of some changes hold, in their order. */
+/** How much of a section each few of some changes hold, in their order; one by one where they hold much. */
 async function blocksOf(
   tx: Tx,
   household: string,
   of: Section,
-  { after, upTo }: { readonly after: number; readonly upTo: number },
-  width: number,
+  after: number,
+  upTo: number,
+  large: number,
 ): Promise<Block[]> {
-  const { rows } = await sql<{ upTo: number; bytes: number | string }>`
+  const there = sql`FROM records WHERE household = ${household} AND ${isOf(of)} AND body IS NOT NULL`;
+  const width = sql.lit(BLOCK);
+  const sums = await sql<Row>`
     WITH RECURSIVE blocks (after) AS (
-      SELECT CAST(${after} AS INTEGER)
-      UNION ALL SELECT after + ${sql.lit(width)} FROM blocks WHERE after + ${sql.lit(width)} < ${upTo}
+      SELECT CAST(${after} AS INTEGER) UNION ALL SELECT after + ${width} FROM blocks WHERE after + ${width} < ${upTo}
     )
-    SELECT after + ${sql.lit(width)} AS "upTo", coalesce((
-      SELECT sum(${bytesSent(true)}) FROM records
-      WHERE household = ${household} AND ${isOf(of)} AND body IS NOT NULL
-        AND seq > blocks.after AND seq <= blocks.after + ${sql.lit(width)}
-    ), 0) AS bytes
-    FROM blocks`.execute(tx);
+    SELECT after + ${width} AS seq, coalesce((
+      SELECT sum(${bytesSent(true)}) ${there} AND seq > blocks.after AND seq <= blocks.after + ${width}
+    ), 0) AS bytes FROM blocks`.execute(tx);
   const blocks: Block[] = [];
-  for (const row of rows) {
-    const block = { upTo: Math.min(row.upTo, upTo), bytes: Number(row.bytes) };
-    if (block.bytes <= FINE || width === 1) blocks.push(block);
-    else
-      blocks.push(...(await blocksOf(tx, household, of, { after: row.upTo - width, upTo: block.upTo }, 1)));
+  /** Where those that hold much began, while they follow each other. */
+  let from: number | undefined;
+  let to = after;
+  async function split(): Promise<void> {
+    if (from === undefined) return;
+    const rows = sql<Row>`
+      SELECT seq, ${bytesSent(true)} AS bytes ${there} AND seq > ${from} AND seq <= ${to} ORDER BY seq`;
+    blocks.push(...(await rows.execute(tx)).rows.map(blockOf));
+    from = undefined;
   }
+  for (const row of sums.rows) {
+    const block = blockOf(row);
+    if (block.bytes > large) from ??= to;
+    else {
+      await split();
+      blocks.push(block);
+    }
+    to = row.seq;
+  }
+  await split();
   return blocks;
 }
+
+/** As the database gives it: sums of PostgreSQL are text. */
+interface Row {
+  readonly seq: number;
+  readonly bytes: number | string;
+}
+
+const blockOf = ({ seq, bytes }: Row): Block => ({ upTo: seq, bytes: Number(bytes) });
