@@ -6,6 +6,7 @@ import { type Store, storeOver } from './store/record-store.ts';
 import { HOME, type Tables } from './store/tables.ts';
 import { turns } from './store/turns.ts';
 
+export type { PageText } from './store/pages.ts';
 export type { Store } from './store/record-store.ts';
 export { Overtaken, StoreError } from './store-error.ts';
 
@@ -26,8 +27,14 @@ export interface FileStore extends Store {
 export function openStore(path: string): FileStore {
   const opened = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
+  // Another one where another connection wrote to the file since, and at no write of this one.
+  const version = opened.file.prepare<[], number>('PRAGMA data_version').pluck();
+  const outside = () => version.get() as number;
   return {
-    ...storeOver({ db, household: HOME, fault: (error) => opened.fault(error) ?? error, inTurn: turns() }),
+    ...storeOver({
+      ...{ db, household: HOME, outside, inTurn: turns() },
+      fault: (error) => opened.fault(error) ?? error,
+    }),
     isNew: opened.isNew,
     opened,
     db,
