@@ -7,11 +7,11 @@ import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { words } from '../words/words.ts';
 import { type Store, storeOver } from './store/record-store.ts';
-import { CREATE_TABLES, MORE_INDEXES, type Tables } from './store/tables.ts';
+import { CREATE_TABLES, FOUND_FIT, MORE_INDEXES, type Tables } from './store/tables.ts';
 import { StoreError } from './store-error.ts';
 
 /** Step by step, as in a file: a step, once released, is never changed. The table `pouchful` holds how many were taken. */
-const STEPS: readonly (readonly string[])[] = [CREATE_TABLES, MORE_INDEXES];
+const STEPS: readonly (readonly string[])[] = [CREATE_TABLES, MORE_INDEXES, FOUND_FIT];
 /** Keys of the locks that servers and upgrades hold, of our own choosing. */
 const SERVER_LOCK = 7_368_101;
 const UPGRADE_LOCK = 7_368_102;
@@ -37,6 +37,8 @@ export interface HostedHouseholds {
 export interface HostedOptions {
   /** Whether this is the server, of which a database has one at a time. */
   readonly serves?: boolean;
+  /** Mark of the program, as `storeOver` takes it. */
+  readonly program?: string | undefined;
 }
 
 /**
@@ -46,7 +48,7 @@ export interface HostedOptions {
  */
 export async function openHosted(
   url: string,
-  { serves = false }: HostedOptions = {},
+  { serves = false, program }: HostedOptions = {},
 ): Promise<HostedHouseholds> {
   const pool = new pg.Pool({ connectionString: url, max: MOST_CONNECTIONS });
   // A connection that breaks while nobody uses it is replaced at the next use.
@@ -66,7 +68,7 @@ export async function openHosted(
     db,
     fault,
     store(household) {
-      const store = stores.get(household) ?? storeOver({ db, household, fault });
+      const store = stores.get(household) ?? storeOver({ db, household, fault, program });
       stores.set(household, store);
       return store;
     },

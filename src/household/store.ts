@@ -21,13 +21,18 @@ export interface FileStore extends Store {
 /**
  * Opens the household file, makes it when it is not there, and brings it to the newest shape.
  * The caller owns the store and closes it.
+ * @param program mark of the program, as `storeOver` takes it
  * @throws OpeningError when it is not to be opened
  */
-export function openStore(path: string): FileStore {
+export function openStore(path: string, program?: string): FileStore {
   const opened = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
   return {
-    ...storeOver({ db, household: HOME, fault: (error) => opened.fault(error) ?? error, inTurn: turns() }),
+    ...storeOver({
+      ...{ db, household: HOME, program },
+      fault: (error) => opened.fault(error) ?? error,
+      inTurn: turns(),
+    }),
     isNew: opened.isNew,
     opened,
     db,

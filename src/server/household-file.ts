@@ -19,6 +19,13 @@ export interface HouseholdFile {
   close(): Promise<void>;
 }
 
+interface Options {
+  readonly clock?: () => Date;
+  readonly timers?: Timers;
+  /** Mark of the program, as `openStore` takes it. */
+  readonly program?: string | undefined;
+}
+
 /** Timers of the system that keep no process alive. */
 const SYSTEM: Timers = {
   every(ms, call) {
@@ -36,9 +43,9 @@ const SYSTEM: Timers = {
 export function openHousehold(
   path: string,
   tell: (line: string) => void,
-  { clock = () => new Date(), timers = SYSTEM }: { clock?: () => Date; timers?: Timers } = {},
+  { clock = () => new Date(), timers = SYSTEM, program }: Options = {},
 ): HouseholdFile {
-  const store = openStore(path);
+  const store = openStore(path, program);
   const { copyBefore } = store.opened;
   if (copyBefore)
     tell(`The household was brought to a newer shape; a copy from before lies at ${copyBefore}`);

@@ -8,6 +8,7 @@ import type { Store } from '../household/store.ts';
 import { devicesOf } from './access/access.ts';
 import { openHousehold } from './household-file.ts';
 import { householdPath } from './household-path.ts';
+import { PROGRAM } from './program.ts';
 import { openOrRescue } from './rescue.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -33,7 +34,8 @@ export async function openKeptFile(
   data: string | undefined,
   listen: (server: Server) => Promise<number>,
 ): Promise<Kept> {
-  const open = async () => openHousehold(await householdPath(data, ROOT, console.log), console.log);
+  const open = async () =>
+    openHousehold(await householdPath(data, ROOT, console.log), console.log, { program: PROGRAM });
   const { store, backups, close } = await openOrRescue(open, {
     tell: console.error,
     clock: () => new Date(),
@@ -46,8 +48,8 @@ export async function openKeptFile(
     await close();
     throw error;
   }
-  // While the page is on its way. What fails here fails again, and is told, where it is asked for.
-  store.lookThrough().catch(() => {});
+  // While the page is on its way.
+  lookThrough(store);
   return {
     devices: devicesOf(store),
     storeOf: () => store,
@@ -62,14 +64,26 @@ export async function openKeptFile(
 export async function openKeptDatabase(url: string): Promise<Kept> {
   // The driver of PostgreSQL is fetched only where there is one.
   const { openHosted } = await import('../household/hosted.ts');
-  const hosted = await openHosted(url, { serves: true });
+  const hosted = await openHosted(url, { serves: true, program: PROGRAM });
   // History that is too old is let go of when the server starts: a service starts anew at every upgrade.
   for (const { id } of await hosted.list()) await hosted.store(id).forgetOld(new Date().toISOString());
+  const lookedThrough = new Set<string>();
   return {
     devices: devicesIn(hosted.db, Date.now, hosted.fault),
-    storeOf: hosted.store,
+    storeOf(household) {
+      const store = hosted.store(household);
+      // Not all of them at the start: each when somebody comes to it.
+      if (!lookedThrough.has(household)) lookThrough(store);
+      lookedThrough.add(household);
+      return store;
+    },
     hosted: true,
     announce: () => {},
     close: hosted.close,
   };
+}
+
+/** What fails here fails again, and is told, where it is asked for. */
+function lookThrough(store: Store): void {
+  store.lookThrough().catch(() => {});
 }

@@ -7,12 +7,14 @@ import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Wri
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
+import { FoundFit } from './found-fit.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { type Asked, readPage, readPageText, type Sent } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { Tally } from './tally.ts';
+import type { InTurn } from './turns.ts';
 import { writeRecord } from './write.ts';
 
 /** What a household keeps. */
@@ -48,8 +50,8 @@ export interface Store {
   /** Undoes a change and all that were made with it. @throws StoreError where later changes touch the same */
   takeBack(seq: number, by: By): Promise<Written[]>;
   /**
-   * Looks through every record once, a few at a time between other work: from then on neither those who read nor those who
-   * write wait for it.
+   * Looks through every record once, a few at a time while nobody else asks for anything: from then on neither those who read
+   * nor those who write wait for it. What it found fit is kept for the next start.
    */
   lookThrough(): Promise<void>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
@@ -67,7 +69,12 @@ export interface StoreParts {
   /** Turns what the database throws into a StoreError where it is a fault of file or disk. */
   readonly fault?: (error: unknown) => unknown;
   /** Does one piece of work after the other, where there is one connection alone; see `turns`. */
-  readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
+  readonly inTurn?: InTurn;
+  /**
+   * Mark of the program that runs, which no program with other checks of a record has: what it found fit is then not
+   * checked again after its next start. Absent where there is none.
+   */
+  readonly program?: string | undefined;
 }
 
 /** The store of one household. The caller owns the database and closes it. */
@@ -76,14 +83,24 @@ export function storeOver({
   household,
   fault = (error) => error,
   inTurn = (work) => work(),
+  program,
 }: StoreParts): Store {
-  const reader = new RowReader();
+  const found = new FoundFit(program);
+  const reader = new RowReader(found);
   const known = new Tally();
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
-  async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+  /** @param patient whether it gives way to all others */
+  async function read<T>(work: (tx: Tx) => Promise<T>, patient = false): Promise<T> {
     try {
-      return await inTurn(() => db.transaction().execute(work));
+      return await inTurn(
+        () =>
+          db.transaction().execute(async (tx) => {
+            await found.recall(tx, household);
+            return work(tx);
+          }),
+        patient,
+      );
     } catch (error) {
       throw fault(error);
     }
@@ -164,7 +181,9 @@ export function storeOver({
     change: (seq) => read((tx) => readChange(tx, household, seq)),
     takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
     async lookThrough() {
-      while (await read((tx) => known.readSlice(tx, household, reader)));
+      while (await read((tx) => known.readSlice(tx, household, reader), true));
+      // What cannot be kept (a full disk, say) is found out again after the next start.
+      await found.keep(household, (work) => read(work, true)).catch(() => {});
     },
     forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
     watch(changed) {
