@@ -13,10 +13,12 @@ const COMMON = [
 ];
 const isTest = (path) => /\.test\.tsx?$/.test(path);
 const WEB = at('src', 'web');
+/** What of the sources is no part of the server and command line. */
+export const isElsewhere = (path) => isTest(path) || path === WEB || path.startsWith(WEB + sep);
 
 /** Compiles everything but the browser client. */
 export function compile({ quiet = false } = {}) {
-  const sum = hashOf([...COMMON, at('src')], (p) => isTest(p) || p === WEB || p.startsWith(WEB + sep));
+  const sum = hashOf([...COMMON, at('src')], isElsewhere);
   step('node', sum, () => {
     console.error('Compiling ...');
     for (const name of [

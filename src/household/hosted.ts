@@ -6,7 +6,7 @@ import { randomUUID } from 'node:crypto';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { words } from '../words/words.ts';
-import { type Store, storeOver } from './store/record-store.ts';
+import { type Store, type StoreOptions, storeOver } from './store/record-store.ts';
 import { CREATE_TABLES, FOUND_FIT, MORE_INDEXES, type Tables } from './store/tables.ts';
 import { StoreError } from './store-error.ts';
 
@@ -34,11 +34,9 @@ export interface HostedHouseholds {
   close(): Promise<void>;
 }
 
-export interface HostedOptions {
+export interface HostedOptions extends StoreOptions {
   /** Whether this is the server, of which a database has one at a time. */
   readonly serves?: boolean;
-  /** Mark of the program, as `storeOver` takes it. */
-  readonly program?: string | undefined;
 }
 
 /**
@@ -48,7 +46,7 @@ export interface HostedOptions {
  */
 export async function openHosted(
   url: string,
-  { serves = false, program }: HostedOptions = {},
+  { serves = false, ...options }: HostedOptions = {},
 ): Promise<HostedHouseholds> {
   const pool = new pg.Pool({ connectionString: url, max: MOST_CONNECTIONS });
   // A connection that breaks while nobody uses it is replaced at the next use.
@@ -68,7 +66,7 @@ export async function openHosted(
     db,
     fault,
     store(household) {
-      const store = stores.get(household) ?? storeOver({ db, household, fault, program });
+      const store = stores.get(household) ?? storeOver({ db, household, fault, options });
       stores.set(household, store);
       return store;
     },

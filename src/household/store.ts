@@ -2,11 +2,11 @@
 import { Kysely, SqliteDialect } from 'kysely';
 import { forKysely } from './file/for-kysely.ts';
 import { type OpenedFile, openFile } from './file/open-file.ts';
-import { type Store, storeOver } from './store/record-store.ts';
+import { type Store, type StoreOptions, storeOver } from './store/record-store.ts';
 import { HOME, type Tables } from './store/tables.ts';
 import { turns } from './store/turns.ts';
 
-export type { Store } from './store/record-store.ts';
+export type { Store, StoreOptions } from './store/record-store.ts';
 export { Overtaken, StoreError } from './store-error.ts';
 
 /** A household's store with the file under it. */
@@ -21,15 +21,14 @@ export interface FileStore extends Store {
 /**
  * Opens the household file, makes it when it is not there, and brings it to the newest shape.
  * The caller owns the store and closes it.
- * @param program mark of the program, as `storeOver` takes it
  * @throws OpeningError when it is not to be opened
  */
-export function openStore(path: string, program?: string): FileStore {
+export function openStore(path: string, options?: StoreOptions): FileStore {
   const opened = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
   return {
     ...storeOver({
-      ...{ db, household: HOME, program },
+      ...{ db, household: HOME, options },
       fault: (error) => opened.fault(error) ?? error,
       inTurn: turns(),
     }),

@@ -1,6 +1,6 @@
 /** The household that the server serves from a file: its store, and backups made by themselves. */
 import { Backups } from '../household/backup/backups.ts';
-import { type FileStore, openStore } from '../household/store.ts';
+import { type FileStore, openStore, type StoreOptions } from '../household/store.ts';
 
 /** How often it is asked whether a backup is due, in ms. */
 const ASKED_EVERY = 10 * 60_000;
@@ -22,8 +22,7 @@ export interface HouseholdFile {
 interface Options {
   readonly clock?: () => Date;
   readonly timers?: Timers;
-  /** Mark of the program, as `openStore` takes it. */
-  readonly program?: string | undefined;
+  readonly store?: StoreOptions;
 }
 
 /** Timers of the system that keep no process alive. */
@@ -43,9 +42,9 @@ const SYSTEM: Timers = {
 export function openHousehold(
   path: string,
   tell: (line: string) => void,
-  { clock = () => new Date(), timers = SYSTEM, program }: Options = {},
+  { clock = () => new Date(), timers = SYSTEM, store: options }: Options = {},
 ): HouseholdFile {
-  const store = openStore(path, program);
+  const store = openStore(path, options);
   const { copyBefore } = store.opened;
   if (copyBefore)
     tell(`The household was brought to a newer shape; a copy from before lies at ${copyBefore}`);

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { type Devices, devicesIn } from '../household/access/devices.ts';
 import type { Backups } from '../household/backup/backups.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
-import type { Store } from '../household/store.ts';
+import type { Store, StoreOptions } from '../household/store.ts';
 import { devicesOf } from './access/access.ts';
 import { openHousehold } from './household-file.ts';
 import { householdPath } from './household-path.ts';
@@ -12,6 +12,9 @@ import { PROGRAM } from './program.ts';
 import { openOrRescue } from './rescue.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** A page that opens asks again and again; between two of its questions passes less time. */
+const OPTIONS: StoreOptions = { program: PROGRAM, rest: 250 };
 
 export interface Kept {
   readonly devices: Devices;
@@ -35,7 +38,7 @@ export async function openKeptFile(
   listen: (server: Server) => Promise<number>,
 ): Promise<Kept> {
   const open = async () =>
-    openHousehold(await householdPath(data, ROOT, console.log), console.log, { program: PROGRAM });
+    openHousehold(await householdPath(data, ROOT, console.log), console.log, { store: OPTIONS });
   const { store, backups, close } = await openOrRescue(open, {
     tell: console.error,
     clock: () => new Date(),
@@ -64,7 +67,7 @@ export async function openKeptFile(
 export async function openKeptDatabase(url: string): Promise<Kept> {
   // The driver of PostgreSQL is fetched only where there is one.
   const { openHosted } = await import('../household/hosted.ts');
-  const hosted = await openHosted(url, { serves: true, program: PROGRAM });
+  const hosted = await openHosted(url, { serves: true, ...OPTIONS });
   // History that is too old is let go of when the server starts: a service starts anew at every upgrade.
   for (const { id } of await hosted.list()) await hosted.store(id).forgetOld(new Date().toISOString());
   const lookedThrough = new Set<string>();

@@ -48,7 +48,7 @@ afterAll(() => postgres?.stop());
 
 const path = () => join(folder(), 'household.sqlite');
 const inFile = async (program?: string): Promise<Opened> => {
-  const store = openStore(path(), program);
+  const store = openStore(path(), { program });
   return { store, db: store.db, close: () => store.close() };
 };
 const inPostgres = async (program?: string): Promise<Opened> => {
@@ -221,7 +221,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
 
 describe('a file', () => {
   beforeEach(async () => {
-    const first = openStore(path(), 'one');
+    const first = openStore(path(), { program: 'one' });
     await fill({ store: first, db: first.db });
     await first.close();
   });
@@ -230,25 +230,25 @@ describe('a file', () => {
     ['that cannot be written', 'query_only = ON'],
     ['on a full disk', 'max_page_count = 1'],
   ])('%s is read all the same', async (_what, pragma) => {
-    const store = openStore(path(), 'one');
+    const store = openStore(path(), { program: 'one' });
     store.opened.file.pragma(pragma);
     await store.lookThrough();
     expect(await store.household()).toEqual(house);
     expect(await store.db.selectFrom('found_fit').selectAll().execute()).toEqual([]);
     await store.close();
     // Nothing stands in the way of the next time.
-    const again = openStore(path(), 'one');
+    const again = openStore(path(), { program: 'one' });
     await again.lookThrough();
     check.mockClear();
     await again.close();
-    const third = openStore(path(), 'one');
+    const third = openStore(path(), { program: 'one' });
     expect(await third.household()).toEqual(house);
     expect(check).not.toHaveBeenCalled();
     await third.close();
   });
 
   it('gone back to an older state trusts of it what this program found, and no more', async () => {
-    const store = openStore(path(), 'one');
+    const store = openStore(path(), { program: 'one' });
     await store.lookThrough();
     const backups = new Backups({
       ...{ opened: store.opened, clock: () => new Date('2026-03-10T10:00:00.000Z') },
@@ -262,30 +262,30 @@ describe('a file', () => {
     await backups.goBack(name);
     expect(await store.household()).toEqual(house);
     await store.close();
-    const again = openStore(path(), 'one');
+    const again = openStore(path(), { program: 'one' });
     expect(await again.household()).toEqual(house);
     expect(check).not.toHaveBeenCalled();
     await again.close();
     // The same backup, put in the place of the file, under a program that came later.
     copyFileSync(join(backups.folder, name), path());
-    const later = openStore(path(), 'later');
+    const later = openStore(path(), { program: 'later' });
     expect(await later.household()).toEqual(house);
     expect(check).toHaveBeenCalledTimes(COUNT);
     await later.close();
   });
 
   it('of the shape before is brought up, and then looked through once', async () => {
-    const old = openStore(path(), 'one');
+    const old = openStore(path(), { program: 'one' });
     old.opened.file.exec('DROP TABLE found_fit; PRAGMA user_version = 9');
     await old.close();
-    const store = openStore(path(), 'one');
+    const store = openStore(path(), { program: 'one' });
     expect(store.opened.copyBefore).toContain('before-upgrade-9-10');
     check.mockClear();
     await store.lookThrough();
     expect(check).toHaveBeenCalledTimes(COUNT);
     expect(await store.household()).toEqual(house);
     await store.close();
-    const again = openStore(path(), 'one');
+    const again = openStore(path(), { program: 'one' });
     check.mockClear();
     await again.lookThrough();
     expect(check).not.toHaveBeenCalled();
@@ -294,11 +294,11 @@ describe('a file', () => {
 });
 
 it('the demonstration, filled in by this program, is not checked after its next start', async () => {
-  const first = openStore(path(), 'one');
+  const first = openStore(path(), { program: 'one' });
   await first.putAll(demo);
   await first.lookThrough();
   await first.close();
-  const store = openStore(path(), 'one');
+  const store = openStore(path(), { program: 'one' });
   check.mockClear();
   expect(await store.household()).toMatchObject(demo);
   expect(check).not.toHaveBeenCalled();

@@ -10,11 +10,11 @@ import { type BringIn, bringIn } from './bring-in.ts';
 import { FoundFit } from './found-fit.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { type Asked, readPage, readPageText, type Sent } from './pages.ts';
+import { Quiet } from './quiet.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { Tally } from './tally.ts';
-import type { InTurn } from './turns.ts';
 import { writeRecord } from './write.ts';
 
 /** What a household keeps. */
@@ -62,6 +62,17 @@ export interface Store {
   stirred(): Promise<void>;
 }
 
+/** What a program that keeps a household open for others says of itself. */
+export interface StoreOptions {
+  /**
+   * Mark of the program that runs, which no program with other checks of a record has: what it found fit is then not
+   * checked again after its next start. Absent where there is none.
+   */
+  readonly program?: string | undefined;
+  /** How long nobody must have asked for anything before the look-through goes on, ms. */
+  readonly rest?: number;
+}
+
 export interface StoreParts {
   readonly db: Kysely<Tables>;
   /** Id of the household. */
@@ -69,12 +80,8 @@ export interface StoreParts {
   /** Turns what the database throws into a StoreError where it is a fault of file or disk. */
   readonly fault?: (error: unknown) => unknown;
   /** Does one piece of work after the other, where there is one connection alone; see `turns`. */
-  readonly inTurn?: InTurn;
-  /**
-   * Mark of the program that runs, which no program with other checks of a record has: what it found fit is then not
-   * checked again after its next start. Absent where there is none.
-   */
-  readonly program?: string | undefined;
+  readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
+  readonly options?: StoreOptions | undefined;
 }
 
 /** The store of one household. The caller owns the database and closes it. */
@@ -83,24 +90,27 @@ export function storeOver({
   household,
   fault = (error) => error,
   inTurn = (work) => work(),
-  program,
+  options: { program, rest = 0 } = {},
 }: StoreParts): Store {
   const found = new FoundFit(program);
   const reader = new RowReader(found);
   const known = new Tally();
+  const quiet = new Quiet(rest);
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
   /** @param patient whether it gives way to all others */
   async function read<T>(work: (tx: Tx) => Promise<T>, patient = false): Promise<T> {
-    try {
-      return await inTurn(
-        () =>
-          db.transaction().execute(async (tx) => {
-            await found.recall(tx, household);
-            return work(tx);
-          }),
-        patient,
+    const transact = () =>
+      inTurn(() =>
+        db.transaction().execute(async (tx) => {
+          await found.recall(tx, household);
+          return work(tx);
+        }),
       );
+    try {
+      if (!patient) return await quiet.asked(transact);
+      await quiet.comes();
+      return await transact();
     } catch (error) {
       throw fault(error);
     }
