@@ -370,13 +370,15 @@ it.runIf(hasPostgres)('a database of an earlier shape gets what it lacks, once',
     );
   const later = ['records_deleted', 'changes_by_kind', 'records_by_kind', 'records_rest'];
   for (const index of later) await sql`DROP INDEX ${sql.id(index)}`.execute(first.db);
+  await sql`DROP TABLE found_fit`.execute(first.db);
   await sql`UPDATE pouchful SET shape = 1`.execute(first.db);
   await first.close();
   for (let k = 0; k < 2; k++) {
     const again = await openHosted(database);
     expect(await indexes(again.db)).toEqual(expect.arrayContaining(later));
     const { rows } = await sql`SELECT shape FROM pouchful`.execute(again.db);
-    expect(rows).toEqual([{ shape: 2 }]);
+    expect(rows).toEqual([{ shape: 3 }]);
+    expect(await again.db.selectFrom('found_fit').selectAll().execute()).toEqual([]);
     expect((await again.store(id).household()).mixes).toHaveLength(1);
     await again.close();
   }

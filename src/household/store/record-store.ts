@@ -8,8 +8,10 @@ import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
 import { Cutter } from './cuts.ts';
+import { FoundFit } from './found-fit.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { MOST_BYTES, type PageText, readPage, readPageText, type Sent } from './pages.ts';
+import { Quiet } from './quiet.ts';
 import type { Asked } from './section.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
@@ -50,8 +52,8 @@ export interface Store {
   /** Undoes a change and all that were made with it. @throws StoreError where later changes touch the same */
   takeBack(seq: number, by: By): Promise<Written[]>;
   /**
-   * Looks through every record once, a few at a time between other work: from then on neither those who read nor those who
-   * write wait for it.
+   * Looks through every record once, a few at a time while nobody else asks for anything: from then on neither those who read
+   * nor those who write wait for it. What it found fit is kept for the next start.
    */
   lookThrough(): Promise<void>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
@@ -60,6 +62,17 @@ export interface Store {
   watch(changed: (seq: number, epoch: string) => void): () => void;
   /** Tells all who watch to look anew: an older state was put back, under a new epoch. */
   stirred(): Promise<void>;
+}
+
+/** What a program that keeps a household open for others says of itself. */
+export interface StoreOptions {
+  /**
+   * Mark of the program that runs, which no program with other checks of a record has: what it found fit is then not
+   * checked again after its next start. Absent where there is none.
+   */
+  readonly program?: string | undefined;
+  /** How long nobody must have asked for anything before the look-through goes on, ms. */
+  readonly rest?: number;
 }
 
 export interface StoreParts {
@@ -72,6 +85,7 @@ export interface StoreParts {
   readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
   /** Gives another number once another program wrote to the household; absent where nobody can tell. */
   readonly outside?: () => number;
+  readonly options?: StoreOptions | undefined;
 }
 
 /** The store of one household. The caller owns the database and closes it. */
@@ -81,15 +95,28 @@ export function storeOver({
   fault = (error) => error,
   inTurn = (work) => work(),
   outside,
+  options: { program, rest = 0 } = {},
 }: StoreParts): Store {
-  const reader = new RowReader();
+  const found = new FoundFit(program);
+  const reader = new RowReader(found);
   const parts = { household, reader, cutter: new Cutter(MOST_BYTES), outside };
   const known = new Tally();
+  const quiet = new Quiet(rest);
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
-  async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+  /** @param patient whether it gives way to all others */
+  async function read<T>(work: (tx: Tx) => Promise<T>, patient = false): Promise<T> {
+    const transact = () =>
+      inTurn(() =>
+        db.transaction().execute(async (tx) => {
+          await found.recall(tx, household);
+          return work(tx);
+        }),
+      );
     try {
-      return await inTurn(() => db.transaction().execute(work));
+      if (!patient) return await quiet.asked(transact);
+      await quiet.comes();
+      return await transact();
     } catch (error) {
       throw fault(error);
     }
@@ -170,7 +197,9 @@ export function storeOver({
     change: (seq) => read((tx) => readChange(tx, household, seq)),
     takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
     async lookThrough() {
-      while (await read((tx) => known.readSlice(tx, household, reader)));
+      while (await read((tx) => known.readSlice(tx, household, reader), true));
+      // What cannot be kept (a full disk, say) is found out again after the next start.
+      await found.keep(household, (work) => read(work, true)).catch(() => {});
     },
     forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
     watch(changed) {
