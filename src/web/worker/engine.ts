@@ -13,6 +13,7 @@ import type { Dragged, Reason, Result } from '../../formulation/problem/result.t
 import { words } from '../../words/words.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
+import { Hand } from './giving-way.ts';
 import { takesLong } from './lane.ts';
 import { latest } from './latest.ts';
 import { type Hearing, LongLane } from './long-lane.ts';
@@ -43,12 +44,23 @@ function openWorker(): WorkerEnd {
   };
 }
 
+/** The hand on a slider, to which long answers give way. */
+export const hand = new Hand(globalThis.crossOriginIsolated === true);
+
+function openGivingWay(): WorkerEnd {
+  const end = openWorker();
+  // Its failure is heard as that of all its answers.
+  if (hand.shared) end.ask('giveWay', [hand.shared]).catch(() => {});
+  return end;
+}
+
 /**
  * Two workers of the same kind: one for what must be there at once, one for answers that may take long. The second is
- * opened when it is first needed, and ended whenever an answer that it is at is waited for no longer.
+ * opened when it is first needed, ended whenever an answer that it is at is waited for no longer, and pauses while a hand
+ * moves a slider.
  */
 const line = new WorkerLine(openWorker, SLOW_AFTER);
-const longLine = new WorkerLine(openWorker, SILENT_AFTER);
+const longLine = new WorkerLine(openGivingWay, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
 /**
