@@ -13,40 +13,40 @@ const COMMON = [
 ];
 const isTest = (path) => /\.test\.tsx?$/.test(path);
 const WEB = at('src', 'web');
+/** What of the sources is no part of the server and command line. */
+export const isElsewhere = (path) => isTest(path) || path === WEB || path.startsWith(WEB + sep);
 
 /** Compiles everything but the browser client. */
 export function compile({ quiet = false } = {}) {
-  step(
-    'node',
-    hashOf([...COMMON, at('src')], (p) => isTest(p) || p === WEB || p.startsWith(WEB + sep)),
-    () => {
-      console.error('Compiling ...');
-      for (const name of [
-        'words',
-        'nutrition',
-        'foods',
-        'targets',
-        'formulation',
-        'kitchen',
-        'care',
-        'household',
-        'server',
-        'cli',
-        'parts',
-      ]) {
-        rmSync(at('dist', name), { recursive: true, force: true });
-      }
-      if (runBin('tsc', ['-p', 'tsconfig.build.json', '--noEmit'], { quiet }) !== 0)
-        throw new Error('the program does not compile');
-      if (runBin('vite', ['build', '--config', at('scripts', 'program.config.mjs')], { quiet }) !== 0)
-        throw new Error('the program could not be put together');
-      cpSync(at('src', 'foods', 'data'), at('dist', 'foods', 'data'), {
-        recursive: true,
-        filter: (p) => !isTest(p),
-      });
-      compressed(at('dist', 'foods', 'data', 'reference.bin'));
-    },
-  );
+  const sum = hashOf([...COMMON, at('src')], isElsewhere);
+  step('node', sum, () => {
+    console.error('Compiling ...');
+    for (const name of [
+      'words',
+      'nutrition',
+      'foods',
+      'targets',
+      'formulation',
+      'kitchen',
+      'care',
+      'household',
+      'server',
+      'cli',
+      'parts',
+    ]) {
+      rmSync(at('dist', name), { recursive: true, force: true });
+    }
+    if (runBin('tsc', ['-p', 'tsconfig.build.json', '--noEmit'], { quiet }) !== 0)
+      throw new Error('the program does not compile');
+    const env = { ...process.env, POUCHFUL_PROGRAM: sum };
+    if (runBin('vite', ['build', '--config', at('scripts', 'program.config.mjs')], { quiet, env }) !== 0)
+      throw new Error('the program could not be put together');
+    cpSync(at('src', 'foods', 'data'), at('dist', 'foods', 'data'), {
+      recursive: true,
+      filter: (p) => !isTest(p),
+    });
+    compressed(at('dist', 'foods', 'data', 'reference.bin'));
+  });
 }
 
 /** Builds the browser client. */

@@ -11,6 +11,8 @@ export default defineConfig({
   logLevel: 'warn',
   // Read by JSON.parse, which is faster than the same as JavaScript.
   json: { stringify: true, namedExports: false },
+  // What the program is made of, summed, as `src/server/program.ts` has it.
+  define: { POUCHFUL_PROGRAM: JSON.stringify(process.env.POUCHFUL_PROGRAM ?? '') },
   ssr: { noExternal: true, external },
   build: {
     ssr: true,

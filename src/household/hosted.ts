@@ -6,12 +6,12 @@ import { randomUUID } from 'node:crypto';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { words } from '../words/words.ts';
-import { type Store, storeOver } from './store/record-store.ts';
-import { CREATE_TABLES, MORE_INDEXES, type Tables } from './store/tables.ts';
+import { type Store, type StoreOptions, storeOver } from './store/record-store.ts';
+import { CREATE_TABLES, FOUND_FIT, MORE_INDEXES, type Tables } from './store/tables.ts';
 import { StoreError } from './store-error.ts';
 
 /** Step by step, as in a file: a step, once released, is never changed. The table `pouchful` holds how many were taken. */
-const STEPS: readonly (readonly string[])[] = [CREATE_TABLES, MORE_INDEXES];
+const STEPS: readonly (readonly string[])[] = [CREATE_TABLES, MORE_INDEXES, FOUND_FIT];
 /** Keys of the locks that servers and upgrades hold, of our own choosing. */
 const SERVER_LOCK = 7_368_101;
 const UPGRADE_LOCK = 7_368_102;
@@ -34,7 +34,7 @@ export interface HostedHouseholds {
   close(): Promise<void>;
 }
 
-export interface HostedOptions {
+export interface HostedOptions extends StoreOptions {
   /** Whether this is the server, of which a database has one at a time. */
   readonly serves?: boolean;
 }
@@ -46,7 +46,7 @@ export interface HostedOptions {
  */
 export async function openHosted(
   url: string,
-  { serves = false }: HostedOptions = {},
+  { serves = false, ...options }: HostedOptions = {},
 ): Promise<HostedHouseholds> {
   const pool = new pg.Pool({ connectionString: url, max: MOST_CONNECTIONS });
   // A connection that breaks while nobody uses it is replaced at the next use.
@@ -66,7 +66,7 @@ export async function openHosted(
     db,
     fault,
     store(household) {
-      const store = stores.get(household) ?? storeOver({ db, household, fault });
+      const store = stores.get(household) ?? storeOver({ db, household, fault, options });
       stores.set(household, store);
       return store;
     },

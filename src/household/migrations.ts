@@ -5,7 +5,7 @@
 import type Database from 'better-sqlite3';
 import { sayPrintedLists } from './say-printed-lists.ts';
 import { sayProteinFactors } from './say-protein-factors.ts';
-import { MORE_INDEXES } from './store/tables.ts';
+import { FOUND_FIT, MORE_INDEXES } from './store/tables.ts';
 import { toRecords } from './to-records.ts';
 
 /** Step n stands at index n - 1. */
@@ -106,6 +106,7 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   // them must not open the file.
   '',
   MORE_INDEXES.join(';'),
+  FOUND_FIT.join(';'),
 ];
 
 /** The number of the newest step. */

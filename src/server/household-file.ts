@@ -1,6 +1,6 @@
 /** The household that the server serves from a file: its store, and backups made by themselves. */
 import { Backups } from '../household/backup/backups.ts';
-import { type FileStore, openStore } from '../household/store.ts';
+import { type FileStore, openStore, type StoreOptions } from '../household/store.ts';
 
 /** How often it is asked whether a backup is due, in ms. */
 const ASKED_EVERY = 10 * 60_000;
@@ -17,6 +17,12 @@ export interface HouseholdFile {
   readonly backups: Backups;
   /** Ends what is made by itself and closes the file. */
   close(): Promise<void>;
+}
+
+interface Options {
+  readonly clock?: () => Date;
+  readonly timers?: Timers;
+  readonly store?: StoreOptions;
 }
 
 /** Timers of the system that keep no process alive. */
@@ -36,9 +42,9 @@ const SYSTEM: Timers = {
 export function openHousehold(
   path: string,
   tell: (line: string) => void,
-  { clock = () => new Date(), timers = SYSTEM }: { clock?: () => Date; timers?: Timers } = {},
+  { clock = () => new Date(), timers = SYSTEM, store: options }: Options = {},
 ): HouseholdFile {
-  const store = openStore(path);
+  const store = openStore(path, options);
   const { copyBefore } = store.opened;
   if (copyBefore)
     tell(`The household was brought to a newer shape; a copy from before lies at ${copyBefore}`);

@@ -4,13 +4,17 @@ import { fileURLToPath } from 'node:url';
 import { type Devices, devicesIn } from '../household/access/devices.ts';
 import type { Backups } from '../household/backup/backups.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
-import type { Store } from '../household/store.ts';
+import type { Store, StoreOptions } from '../household/store.ts';
 import { devicesOf } from './access/access.ts';
 import { openHousehold } from './household-file.ts';
 import { householdPath } from './household-path.ts';
+import { PROGRAM } from './program.ts';
 import { openOrRescue } from './rescue.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** A page that opens asks again and again; between two of its questions passes less time. */
+const OPTIONS: StoreOptions = { program: PROGRAM, rest: 250 };
 
 export interface Kept {
   readonly devices: Devices;
@@ -33,7 +37,8 @@ export async function openKeptFile(
   data: string | undefined,
   listen: (server: Server) => Promise<number>,
 ): Promise<Kept> {
-  const open = async () => openHousehold(await householdPath(data, ROOT, console.log), console.log);
+  const open = async () =>
+    openHousehold(await householdPath(data, ROOT, console.log), console.log, { store: OPTIONS });
   const { store, backups, close } = await openOrRescue(open, {
     tell: console.error,
     clock: () => new Date(),
@@ -46,8 +51,8 @@ export async function openKeptFile(
     await close();
     throw error;
   }
-  // While the page is on its way. What fails here fails again, and is told, where it is asked for.
-  store.lookThrough().catch(() => {});
+  // While the page is on its way.
+  lookThrough(store);
   return {
     devices: devicesOf(store),
     storeOf: () => store,
@@ -62,14 +67,26 @@ export async function openKeptFile(
 export async function openKeptDatabase(url: string): Promise<Kept> {
   // The driver of PostgreSQL is fetched only where there is one.
   const { openHosted } = await import('../household/hosted.ts');
-  const hosted = await openHosted(url, { serves: true });
+  const hosted = await openHosted(url, { serves: true, ...OPTIONS });
   // History that is too old is let go of when the server starts: a service starts anew at every upgrade.
   for (const { id } of await hosted.list()) await hosted.store(id).forgetOld(new Date().toISOString());
+  const lookedThrough = new Set<string>();
   return {
     devices: devicesIn(hosted.db, Date.now, hosted.fault),
-    storeOf: hosted.store,
+    storeOf(household) {
+      const store = hosted.store(household);
+      // Not all of them at the start: each when somebody comes to it.
+      if (!lookedThrough.has(household)) lookThrough(store);
+      lookedThrough.add(household);
+      return store;
+    },
     hosted: true,
     announce: () => {},
     close: hosted.close,
   };
+}
+
+/** What fails here fails again, and is told, where it is asked for. */
+function lookThrough(store: Store): void {
+  store.lookThrough().catch(() => {});
 }

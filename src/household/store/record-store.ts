@@ -7,8 +7,12 @@ import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Wri
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
+import { Cutter } from './cuts.ts';
+import { FoundFit } from './found-fit.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
-import { type Asked, readPage, readPageText, type Sent } from './pages.ts';
+import { MOST_BYTES, type PageText, readPage, readPageText, type Sent } from './pages.ts';
+import { Quiet } from './quiet.ts';
+import type { Asked } from './section.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
@@ -19,8 +23,8 @@ import { writeRecord } from './write.ts';
 export interface Store {
   /** What changed after a number; 0 gives what is there now. */
   records(asked: Asked): Promise<RecordsPage>;
-  /** The same as JSON, which costs much less. */
-  recordsText(asked: Asked & Sent): Promise<string>;
+  /** The same as JSON, which costs much less; only its sign where that is as `known` says. */
+  recordsText(asked: Asked & Sent, known?: string): Promise<PageText>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -48,8 +52,8 @@ export interface Store {
   /** Undoes a change and all that were made with it. @throws StoreError where later changes touch the same */
   takeBack(seq: number, by: By): Promise<Written[]>;
   /**
-   * Looks through every record once, a few at a time between other work: from then on neither those who read nor those who
-   * write wait for it.
+   * Looks through every record once, a few at a time while nobody else asks for anything: from then on neither those who read
+   * nor those who write wait for it. What it found fit is kept for the next start.
    */
   lookThrough(): Promise<void>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
@@ -60,6 +64,17 @@ export interface Store {
   stirred(): Promise<void>;
 }
 
+/** What a program that keeps a household open for others says of itself. */
+export interface StoreOptions {
+  /**
+   * Mark of the program that runs, which no program with other checks of a record has: what it found fit is then not
+   * checked again after its next start. Absent where there is none.
+   */
+  readonly program?: string | undefined;
+  /** How long nobody must have asked for anything before the look-through goes on, ms. */
+  readonly rest?: number;
+}
+
 export interface StoreParts {
   readonly db: Kysely<Tables>;
   /** Id of the household. */
@@ -68,6 +83,9 @@ export interface StoreParts {
   readonly fault?: (error: unknown) => unknown;
   /** Does one piece of work after the other, where there is one connection alone; see `turns`. */
   readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
+  /** Gives another number once another program wrote to the household; absent where nobody can tell. */
+  readonly outside?: () => number;
+  readonly options?: StoreOptions | undefined;
 }
 
 /** The store of one household. The caller owns the database and closes it. */
@@ -76,14 +94,29 @@ export function storeOver({
   household,
   fault = (error) => error,
   inTurn = (work) => work(),
+  outside,
+  options: { program, rest = 0 } = {},
 }: StoreParts): Store {
-  const reader = new RowReader();
+  const found = new FoundFit(program);
+  const reader = new RowReader(found);
+  const parts = { household, reader, cutter: new Cutter(MOST_BYTES), outside };
   const known = new Tally();
+  const quiet = new Quiet(rest);
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
-  async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+  /** @param patient whether it gives way to all others */
+  async function read<T>(work: (tx: Tx) => Promise<T>, patient = false): Promise<T> {
+    const transact = () =>
+      inTurn(() =>
+        db.transaction().execute(async (tx) => {
+          await found.recall(tx, household);
+          return work(tx);
+        }),
+      );
     try {
-      return await inTurn(() => db.transaction().execute(work));
+      if (!patient) return await quiet.asked(transact);
+      await quiet.comes();
+      return await transact();
     } catch (error) {
       throw fault(error);
     }
@@ -150,8 +183,8 @@ export function storeOver({
   }
 
   return {
-    records: (asked) => read((tx) => readPage(tx, household, reader, asked)),
-    recordsText: (asked) => read((tx) => readPageText(tx, household, reader, asked)),
+    records: (asked) => read((tx) => readPage(tx, parts, asked)),
+    recordsText: (asked, known) => read((tx) => readPageText(tx, parts, asked, known)),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),
@@ -164,7 +197,9 @@ export function storeOver({
     change: (seq) => read((tx) => readChange(tx, household, seq)),
     takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
     async lookThrough() {
-      while (await read((tx) => known.readSlice(tx, household, reader)));
+      while (await read((tx) => known.readSlice(tx, household, reader), true));
+      // What cannot be kept (a full disk, say) is found out again after the next start.
+      await found.keep(household, (work) => read(work, true)).catch(() => {});
     },
     forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
     watch(changed) {

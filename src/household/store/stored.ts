@@ -1,34 +1,36 @@
 /** From a row to the record it holds. */
-import { crc32 } from 'node:zlib';
 import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
+import { type Fittable, FoundFit } from './found-fit.ts';
 import type { RecordRow } from './tables.ts';
 
 /** Reads the rows of one household. What it found fit to be shown once, it does not look through again. */
 export class RowReader {
-  /** By kind and id, which state of the record was found fit. */
-  readonly #fit = new Map<string, string>();
+  readonly #found: FoundFit;
+
+  constructor(found = new FoundFit()) {
+    this.#found = found;
+  }
 
   /** A row as a record. What cannot be read comes with its raw text, and why. */
-  record({ kind, id, version, seq, place, body: raw }: RecordRow): KeptRecord {
+  record(row: RecordRow): KeptRecord {
+    const { kind, id, version, seq, place, body: raw } = row;
     const where = { kind, id, version, seq, place };
     if (raw === null) return { ...where, body: null };
-    const read = readBody(kind, id, raw, this.isFit({ kind, id, seq, body: raw }));
+    const fit = this.isFit(row);
+    const read = readBody(kind, id, raw, fit);
     if ('why' in read) return { ...where, body: null, unreadable: { raw, why: read.why } };
-    this.#fit.set(`${kind} ${id}`, stateOf(seq, raw));
+    if (!fit) this.#found.add(row);
     return { ...where, body: read.body };
   }
 
   /** Whether the row was found fit to be shown as it stands. */
-  isFit({ kind, id, seq, body }: Pick<RecordRow, 'kind' | 'id' | 'seq' | 'body'>): boolean {
-    return body !== null && this.#fit.get(`${kind} ${id}`) === stateOf(seq, body);
+  isFit(row: Fittable): boolean {
+    return this.#found.has(row);
   }
 }
-
-/** Tells a text from what stood there; a program that writes past the store may leave the number of the change as it was. */
-const stateOf = (seq: number, raw: string) => `${seq} ${raw.length} ${crc32(raw)}`;
 
 /** What a stored text says, or why it cannot be shown. @param fit whether it is known to be fit to be shown */
 export function readBody(

@@ -59,12 +59,21 @@ interface DevicesTable {
   revoked_at: string | null;
 }
 
+interface FoundFitTable {
+  household: string;
+  part: number;
+  /** Mark of the program that found it. */
+  program: string;
+  sums: string;
+}
+
 export interface Tables {
   households: HouseholdsTable;
   records: RecordsTable;
   changes: ChangesTable;
   writes: WritesTable;
   devices: DevicesTable;
+  found_fit: FoundFitTable;
 }
 
 export type Db = Kysely<Tables>;
@@ -132,4 +141,15 @@ export const MORE_INDEXES: readonly string[] = [
   'CREATE INDEX changes_by_kind ON changes (household, kind, seq)',
   'CREATE INDEX records_by_kind ON records (household, kind, seq) WHERE body IS NOT NULL',
   "CREATE INDEX records_rest ON records (household, seq) WHERE kind NOT IN ('feedings', 'weighings')",
+];
+
+/** Sums over rows that were found fit to be shown, as `found-fit.ts` has them. */
+export const FOUND_FIT: readonly string[] = [
+  `CREATE TABLE found_fit (
+    household TEXT NOT NULL REFERENCES households (id) ON DELETE CASCADE,
+    part INTEGER NOT NULL,
+    program TEXT NOT NULL,
+    sums TEXT NOT NULL,
+    PRIMARY KEY (household, part)
+  )`,
 ];

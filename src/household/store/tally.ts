@@ -8,8 +8,10 @@ import { foodsNamedBy, referencesOf } from '../shape/references.ts';
 import type { RowReader } from './stored.ts';
 import type { RecordsTable, Tx } from './tables.ts';
 
-/** Rows read at once. */
-const SLICE = 200;
+/** Rows read at once, at most, and about how many bytes of text: what takes a few milliseconds, since others wait meanwhile. */
+const MOST_ROWS = 200;
+const LEAST_ROWS = 10;
+const SLICE_BYTES = 60_000;
 
 /** What may not go while it is named, and foods that are called so by a record. */
 export type NamedKind = 'food' | 'profiles' | 'lots';
@@ -36,6 +38,8 @@ interface Room {
 export class Tally {
   #epoch: string | undefined;
   #seq = 0;
+  /** As many rows as the last ones let expect to be a slice. */
+  #limit = MOST_ROWS;
   #records = new Map<string, Known>();
   #users = new Map<string, Set<string>>();
   #room: Room = { of: new Map(), bytes: 0 };
@@ -65,18 +69,27 @@ export class Tally {
       .executeTakeFirstOrThrow();
     if (epoch !== this.#epoch) this.#begin(epoch);
     if (this.#seq >= seq) return false;
+    const limit = this.#limit;
     const rows = await tx
       .selectFrom('records')
       .selectAll()
       .where('household', '=', household)
       .where('seq', '>', this.#seq)
       .orderBy('seq')
-      .limit(SLICE)
+      .limit(limit)
       .execute();
-    for (const row of rows) this.#take(row, reader);
+    let bytes = 0;
+    let taken = 0;
+    for (const row of rows) {
+      if (bytes >= SLICE_BYTES) break;
+      bytes += this.#take(row, reader);
+      taken++;
+    }
+    this.#limit = Math.min(MOST_ROWS, Math.max(LEAST_ROWS, Math.ceil((taken * SLICE_BYTES) / (bytes || 1))));
+    const more = taken < rows.length || rows.length === limit;
     // Where there is nothing more, the numbers that are left were taken by changes of the same records.
-    this.#seq = Math.max(this.#seq, rows.length < SLICE ? seq : (rows.at(-1)?.seq ?? seq));
-    return rows.length === SLICE;
+    this.#seq = Math.max(this.#seq, more ? (rows[taken - 1]?.seq ?? seq) : seq);
+    return more;
   }
 
   /** How much there is now; its holder may count on. */
@@ -106,12 +119,12 @@ export class Tally {
     this.#room = { of: new Map(), bytes: 0 };
   }
 
-  /** Two that read at the same time may come to a row in any order: the newer one counts. */
-  #take(row: RecordsTable, reader: RowReader): void {
+  /** Two that read at the same time may come to a row in any order: the newer one counts. @returns bytes of its text */
+  #take(row: RecordsTable, reader: RowReader): number {
     const { kind, id, seq, place, body: raw } = row;
     const key = keyOf(kind, id);
     const before = this.#records.get(key);
-    if (before && before.seq >= seq) return;
+    if (before && before.seq >= seq) return before.bytes;
     const { body } = reader.record(row);
     const now = {
       ...{ kind, id, seq, place },
@@ -127,6 +140,7 @@ export class Tally {
       this.#users.set(name, users);
       users.add(key);
     }
+    return now.bytes;
   }
 
   #count(known: Known | undefined, by: 1 | -1): void {

@@ -17,6 +17,7 @@ import { Hand } from './giving-way.ts';
 import { takesLong } from './lane.ts';
 import { latest } from './latest.ts';
 import { type Hearing, LongLane } from './long-lane.ts';
+import type { Room } from './room-texts.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
 
 /** Longer than any answer of the quick lane should take, ms; the page then offers to stop. */
@@ -62,10 +63,13 @@ const line = new WorkerLine(openWorker, SLOW_AFTER);
 const longLine = new WorkerLine(openGivingWay, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
-/** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
-export function warm(): void {
+/**
+ * Starts the worker of the quick lane, so that it has its table when it is first asked.
+ * @param rooms parts of it that will be asked, with the solver
+ */
+export function warm(rooms: readonly Room[]): void {
   // What cannot be had now is told to who asks for it.
-  line.ask('begin', []).catch(() => {});
+  line.ask('begin', [rooms]).catch(() => {});
 }
 /** Fetches all parts of that worker, so that it needs the server no more. */
 export async function prepare(): Promise<void> {

@@ -237,11 +237,10 @@ const api = {
       return food ? [spokenFood(food)] : [];
     });
   },
-  /** Begins to load what judges a mix. A failure is told to who asks for it. */
-  begin(): void {
-    highs()
-      .then(rooms.mixes)
-      .catch(() => {});
+  /** Begins to load these parts, with the solver. A failure is told to who asks for it. */
+  begin(names: readonly Room[]): void {
+    if (names.length > 0) highs().catch(() => {});
+    for (const name of names) rooms[name]().catch(() => {});
   },
   /**
    * Loads every part, so that all is answered also when the server goes away afterwards. What could not be loaded is
