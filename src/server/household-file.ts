@@ -53,6 +53,7 @@ export function openHousehold(
     clock,
     tell,
     onGoneBack: () => store.stirred(),
+    quiet: () => store.quiet(),
   });
   const ask = () => void backups.saveWhereDue();
   // What cannot be let go of now is let go of another day.

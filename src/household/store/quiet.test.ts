@@ -59,4 +59,13 @@ it('comes in the end where people never cease to ask, and from then on at once',
   await vi.advanceTimersByTimeAsync(0);
   expect(next()).toBe(0);
   clearInterval(ask);
+  await vi.advanceTimersByTimeAsync(300);
+  // It waits as long the next time.
+  await quiet.comes();
+  await quiet.asked(async () => {});
+  const later = waited(quiet);
+  await vi.advanceTimersByTimeAsync(249);
+  expect(later()).toBeUndefined();
+  await vi.advanceTimersByTimeAsync(1);
+  expect(later()).toBe(250);
 });

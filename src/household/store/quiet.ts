@@ -1,6 +1,6 @@
 /** Work that can wait gives way to people. */
 
-/** How long such work waits in all, ms: where people never cease to ask, it takes its turn among them. */
+/** How long such work waits, ms: where people never cease to ask, it is done among what they ask for. */
 const PATIENCE = 10_000;
 
 /** Knows when nobody asks for anything. */
@@ -8,7 +8,8 @@ export class Quiet {
   readonly #rest: number;
   #asking = 0;
   #last = Number.NEGATIVE_INFINITY;
-  #patience = PATIENCE;
+  /** Since when work waits for quiet that has not come. */
+  #since: number | undefined;
 
   /** @param rest how long nobody must have asked for anything, ms: the questions of a page that opens come one upon the other */
   constructor(rest: number) {
@@ -28,10 +29,12 @@ export class Quiet {
 
   /** Comes back once it is quiet, or patience is at its end. */
   async comes(): Promise<void> {
-    for (let ms = this.#left(); ms > 0 && this.#patience > 0; ms = this.#left()) {
-      this.#patience -= ms;
-      await new Promise<void>((done) => setTimeout(done, ms).unref());
+    for (let ms = this.#left(); ms > 0; ms = this.#left()) {
+      this.#since ??= performance.now();
+      if (performance.now() - this.#since >= PATIENCE) return;
+      await new Promise((done) => setTimeout(done, ms));
     }
+    this.#since = undefined;
   }
 
   /** How long it is not quiet for certain, ms. */
