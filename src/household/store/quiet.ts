@@ -7,7 +7,8 @@ const PATIENCE = 10_000;
 export class Quiet {
   readonly #rest: number;
   #asking = 0;
-  #last = Number.NEGATIVE_INFINITY;
+  /** When somebody asked for something for the last time; whoever opens the household is about to. */
+  #last = performance.now();
   /** Since when work waits for quiet that has not come. */
   #since: number | undefined;
 
@@ -32,7 +33,7 @@ export class Quiet {
     for (let ms = this.#left(); ms > 0; ms = this.#left()) {
       this.#since ??= performance.now();
       if (performance.now() - this.#since >= PATIENCE) return;
-      await new Promise((done) => setTimeout(done, ms));
+      await new Promise<void>((done) => setTimeout(done, ms).unref());
     }
     this.#since = undefined;
   }
