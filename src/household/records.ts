@@ -52,11 +52,19 @@ export interface RecordsPage {
   readonly seq: number;
   /** Whether there is more already. */
   readonly more: boolean;
-  /** Number of the newest change of the household. */
+  /** Number of the newest change of the household; where only changes up to a number were asked for, none after that. */
   readonly newest: number;
   /** Changes when a backup is put back or everything is brought in anew: numbers seen before mean nothing then. */
   readonly epoch: string;
+  /** Beside the first part of a household that has more: where the whole may be cut. */
+  readonly cuts?: Cuts;
 }
+
+/**
+ * Numbers of changes, growing: what of a section lies between one and the next fits one answer, where it is brief. They stay as
+ * the household grows.
+ */
+export type Cuts = { readonly [section in Section]: readonly number[] };
 
 /** A change of one record, asked of the store. */
 export interface Write<K extends Kind = Kind> {

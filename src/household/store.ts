@@ -6,6 +6,7 @@ import { type Store, type StoreOptions, storeOver } from './store/record-store.t
 import { HOME, type Tables } from './store/tables.ts';
 import { turns } from './store/turns.ts';
 
+export type { PageText } from './store/pages.ts';
 export type { Store, StoreOptions } from './store/record-store.ts';
 export { Overtaken, StoreError } from './store-error.ts';
 
@@ -26,11 +27,13 @@ export interface FileStore extends Store {
 export function openStore(path: string, options?: StoreOptions): FileStore {
   const opened = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
+  // Another one where another connection wrote to the file since, and at no write of this one.
+  const version = opened.file.prepare<[], number>('PRAGMA data_version').pluck();
+  const outside = () => version.get() as number;
   return {
     ...storeOver({
-      ...{ db, household: HOME, options },
+      ...{ db, household: HOME, outside, inTurn: turns(), options },
       fault: (error) => opened.fault(error) ?? error,
-      inTurn: turns(),
     }),
     isNew: opened.isNew,
     opened,

@@ -19,16 +19,31 @@ const WAYS = {
   gzip: async (plain: Uint8Array) =>
     plain.length > AT_ONCE ? promisify(gzip)(plain, GZIP) : gzipSync(plain, GZIP),
 } as const;
+type Encoding = keyof typeof WAYS;
 
 /** The better one of the encodings that a browser takes (RFC 9110, 12.5.3); browsers take brotli over HTTPS and from this machine alone. */
-export function encodingFor(accepted: string | undefined): keyof typeof WAYS | undefined {
+export function encodingFor(accepted: string | undefined): Encoding | undefined {
   const tags = (accepted ?? '').split(',').map((part) => part.trim().toLowerCase());
   const takes = (name: string) =>
     tags.some((tag) => tag === name || (tag.startsWith(`${name};`) && !/q=0(\.0*)?$/.test(tag)));
   return takes('br') ? 'br' : takes('gzip') ? 'gzip' : undefined;
 }
 
-/** Compresses what is read as JSON; what writes gets short answers. */
+/** A text as it goes out; undefined where it is too short to be worth it. */
+export async function compressed(
+  text: string | Uint8Array,
+  encoding: Encoding,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const plain = typeof text === 'string' ? Buffer.from(text) : text;
+  return plain.length < LEAST ? undefined : WAYS[encoding](plain);
+}
+
+/** What is said beside an answer that depends on what its reader takes. */
+export function encodedAs(encoding: Encoding | undefined): Record<string, string> {
+  return { Vary: 'Accept-Encoding', ...(encoding && { 'Content-Encoding': encoding }) };
+}
+
+/** Compresses what is read as JSON, where that was not done already; what writes gets short answers. */
 export function compressedJson(): MiddlewareHandler {
   return async (c, next) => {
     await next();
@@ -37,13 +52,11 @@ export function compressedJson(): MiddlewareHandler {
     if (c.req.method !== 'GET' || !isJson || res.headers.has('content-encoding')) return;
     const encoding = encodingFor(c.req.header('accept-encoding'));
     const plain = new Uint8Array(await res.arrayBuffer());
-    const large = encoding !== undefined && plain.length >= LEAST;
-    const body = large ? await WAYS[encoding](plain) : plain;
+    const small = encoding && (await compressed(plain, encoding));
     const headers = new Headers(res.headers);
-    headers.append('Vary', 'Accept-Encoding');
     headers.delete('Content-Length');
-    if (large) headers.set('Content-Encoding', encoding);
+    for (const [name, value] of Object.entries(encodedAs(small && encoding))) headers.append(name, value);
     c.res = undefined;
-    c.res = new Response(body as Uint8Array<ArrayBuffer>, { status: res.status, headers });
+    c.res = new Response(small ?? plain, { status: res.status, headers });
   };
 }

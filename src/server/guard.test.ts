@@ -182,3 +182,18 @@ it('nothing of the household is left in a cache, unless its route says otherwise
   expect(await told('/api/own')).toBe('private, max-age=5');
   expect(await told('/reference.bin')).toBeNull();
 });
+
+it('a page is kept apart from all others, where browsers do so; they say where they go there alone', async () => {
+  const app = new Hono();
+  app.use(securityHeaders());
+  app.get('*', (c) => c.text(''));
+  const told = async (path: string, dest?: string) => {
+    const { headers } = await app.request(path, dest ? { headers: { 'Sec-Fetch-Dest': dest } } : {});
+    return ['opener', 'embedder', 'resource'].map((of) => headers.get(`cross-origin-${of}-policy`));
+  };
+  expect(await told('/', 'document')).toEqual(['same-origin', 'require-corp', 'same-origin']);
+  expect(await told('/')).toEqual([null, 'require-corp', 'same-origin']);
+  // What a page loads says the same wherever it is asked for: it is kept in caches.
+  for (const dest of ['worker', 'script', undefined])
+    expect(await told('/assets/a-1.js', dest)).toEqual([null, 'require-corp', 'same-origin']);
+});

@@ -10,6 +10,7 @@ import type { Caller, CallerEnv } from './caller.ts';
 import { json } from './json.ts';
 import { basedOn, writeHeaders } from './preconditions.ts';
 import { overtakenSchema, recordsPageSchema, writtenSchema } from './record-schemas.ts';
+import { SentParts } from './sent-parts.ts';
 
 /** The device of a caller, at this moment. */
 export function byCaller({ device }: Caller): By {
@@ -29,6 +30,7 @@ const REFUSED = {
 const noVersion = () => ({ field: '', message: words().access.refusal.noVersion });
 
 export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
+  const sent = new SentParts();
   app.openapi(
     createRoute({
       method: 'get',
@@ -57,8 +59,11 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
     }),
     async (c) => {
       const { brief, ...asked } = c.req.valid('query');
-      const page = await c.get('caller').store.recordsText({ ...asked, brief: brief !== undefined });
-      return c.body(page, 200, { 'Content-Type': 'application/json' }) as never;
+      const { store, household } = c.get('caller');
+      const part = [household, asked.of, asked.after, brief].join(' ');
+      return (await sent.answer(c, part, (known) =>
+        store.recordsText({ ...asked, brief: brief !== undefined }, known),
+      )) as never;
     },
   );
   for (const kind of KINDS) writeRoutes(app, kind);

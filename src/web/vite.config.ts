@@ -24,7 +24,16 @@ export default defineConfig({
         // As the page has them: what both have, such as the texts, is then one file, which the browser fetches once.
         topLevelVar: true,
         comments: false,
-        codeSplitting: { groups: [lists, { name: 'solver', test: /node_modules\/highs\// }] },
+        codeSplitting: {
+          groups: [
+            lists,
+            { name: 'solver', test: /node_modules\/highs\//, priority: 8 },
+            // What is asked first, and what judges a mix, are one file each: the browser finds the pieces of a worker one
+            // after the other, as each names the next.
+            { name: 'begin', test: /worker\/formulation\.worker\.ts$/, priority: 2 },
+            { name: 'mixes', test: /worker\/mixes\.ts$/, priority: 1 },
+          ],
+        },
       },
     },
   },

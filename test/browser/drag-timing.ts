@@ -56,6 +56,23 @@ export function houseToDrag(): Household {
   return { ...demo, mixes: [{ ...mix, problem, shares }] satisfies Mix[] };
 }
 
+/** The same, most of whose foods are to be in it, each with a least share: to prove which of them takes long. */
+export function houseToProve(foods = 16): Household {
+  const house = houseToDrag();
+  return {
+    ...house,
+    mixes: house.mixes.map((mix) => {
+      const { margin: _, ...problem } = mix.problem;
+      const used = problem.foods.map((f, i) => ({
+        ...f,
+        if_used: Math.min(f.max ?? 100, 3 + ((i * 13) % 7) * 0.3),
+      }));
+      const rules = [...problem.rules, { count: { at_least: 4.5 }, min: foods }];
+      return { ...mix, problem: { ...problem, foods: used, rules, objective: 'nearest' as const } };
+    }),
+  };
+}
+
 /** One move of the hand. */
 export interface MoveTiming {
   /** From the input, as the browser dates it, to the page's hearing of it, ms. */
@@ -75,8 +92,10 @@ export interface DragTiming {
   };
   /** Frames that were painted while the hand moved, each second. */
   readonly frames: number;
-  /** Part of the drag, 0 to 1, during which the screen told of a proof that was going on. */
+  /** Part of the drag, 0 to 1, during which the screen told of a proof that was under way. */
   readonly proving: number;
+  /** Steps that it took meanwhile, each second; undefined where none can be seen: {@link watchProof}. */
+  readonly steps: number | undefined;
 }
 
 interface Heard {
@@ -90,6 +109,7 @@ interface Frame {
   readonly windows: boolean;
   readonly others: boolean;
   readonly proving: boolean;
+  readonly steps: number | undefined;
 }
 
 /** Notes in the page every move that it hears of, and with every painted frame what it shows. */
@@ -111,7 +131,8 @@ const NOTE = `(food) => {
   // What is done with the frame's message is done after the frame was painted.
   channel.port1.onmessage = () => {
     const proving = document.querySelector('.verdict .so-far') !== null;
-    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others, proving });
+    const steps = window.sharedWithProof && Atomics.load(window.sharedWithProof, 1);
+    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others, proving, steps });
     windows = others = false;
   };
   const frame = () => {
@@ -197,7 +218,14 @@ export async function measureDrag(
     },
     frames: (1000 * noted.frames.filter((f) => f.windows).length) / took,
     proving: noted.frames.filter((f) => f.proving).length / Math.max(1, noted.frames.length),
+    steps: stepsOf(noted.frames),
   };
+}
+
+function stepsOf(frames: readonly Frame[]): number | undefined {
+  const [first, last] = [frames.at(0), frames.at(-1)];
+  if (first?.steps === undefined || last?.steps === undefined) return undefined;
+  return (1000 * (last.steps - first.steps)) / (last.at - first.at);
 }
 
 /** Where the hand is at each of its moves, in steps from where it began: out and back. */

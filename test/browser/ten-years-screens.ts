@@ -7,7 +7,7 @@ export const SCREENS: readonly { readonly hash: string; readonly ready: string; 
   { hash: 'foods/new', ready: '.own-form h2', demo: true },
   { hash: 'targets', ready: '.detail h2', demo: true },
   { hash: 'mix', ready: 'text=/Minerals and vitamins \\([1-9]/', demo: true },
-  { hash: 'calendar', ready: 'main h2', demo: true },
+  { hash: 'calendar', ready: '.cal-list h2', demo: true },
   { hash: 'shopping', ready: '.shop-foods :is(li, summary)', demo: true },
   { hash: 'cupboard', ready: '.cold-page h2', demo: true },
   { hash: 'cupboard/lot-30', ready: '.lot-page h2' },

@@ -1,5 +1,5 @@
 /** Long answers tell on their way what is found: a usable mix each time, with honest bounds, and the same answer. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Goal } from '../../src/formulation/advice/frontier.ts';
 import { type SharedMix, shareMix } from '../../src/formulation/advice/shared-base.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
@@ -232,3 +232,19 @@ test('one base for several animals: every base told suits them all, with ever le
     expect(value).toBeGreaterThanOrEqual(answer.weighings);
   }
 });
+
+test.each(['nearest', 'cheapest', 'varied'] as const)(
+  'the solver looks at the clock between its steps, so it can pause there, and no %s mix rests on what it sees',
+  (objective) => {
+    const problem = counted(5, objective);
+    const plain = formulated(problem, (f) => f.solve());
+    let looks = 0;
+    const clock = vi.spyOn(performance, 'now').mockImplementation(() => 60_000 * ++looks);
+    try {
+      expect(formulated(problem, (f) => f.solve())).toEqual(plain);
+    } finally {
+      clock.mockRestore();
+    }
+    expect(looks).toBeGreaterThan(1000);
+  },
+);

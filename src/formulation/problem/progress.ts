@@ -10,7 +10,8 @@
  * ```
  *
  * What it is told can be sent out of a worker as it is. The answer is the same with and without such a function. To
- * stop the work, end its worker: what was told last is the answer so far. A function that is told may ask `evaluate` of
+ * stop the work, end its worker: what was told last is the answer so far. It may be kept waiting where it tells, and where
+ * the solver looks at the clock: no answer rests on the time that it took. A function that is told may ask `evaluate` of
  * a formulation, but nothing of the solver, which is in the middle of its work.
  */
 import type { Best, Collision } from './result.ts';

@@ -5,6 +5,9 @@ import { words } from '../../words/words.ts';
 import { StoreError } from '../store-error.ts';
 import { inodeOf } from './side-files.ts';
 
+/** Statements that are kept ready: to prepare one costs more than most take. The store has fewer. */
+const MOST_READY = 500;
+
 const NOTHING: SqliteStatement = {
   reader: false,
   all: () => [],
@@ -20,13 +23,22 @@ const NOTHING: SqliteStatement = {
  */
 export function forKysely(file: Database.Database): SqliteDatabase {
   const inode = inodeOf(file.name);
+  const ready = new Map<string, SqliteStatement>();
+  function prepared(sql: string): SqliteStatement {
+    const known = ready.get(sql);
+    if (known) return known;
+    const statement = file.prepare(sql) as SqliteStatement;
+    if (ready.size >= MOST_READY) ready.clear();
+    ready.set(sql, statement);
+    return statement;
+  }
   return {
     close: () => file.close(),
     prepare(sql) {
       const word = sql.trim().toLowerCase();
       if (word === 'rollback' && !file.inTransaction) return NOTHING;
       if (word === 'begin' && inodeOf(file.name) !== inode) throw gone(file.name);
-      return file.prepare(sql) as SqliteStatement;
+      return prepared(sql);
     },
   };
 }

@@ -76,7 +76,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
   /** All that a page asks for. */
   async function readAll(): Promise<number> {
     for (let after = 0, more = true; more; )
-      ({ seq: after, more } = JSON.parse(await opened.store.recordsText({ after })));
+      ({ seq: after, more } = JSON.parse((await opened.store.recordsText({ after })).text ?? ''));
     return check.mock.calls.length;
   }
 

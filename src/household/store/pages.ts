@@ -1,27 +1,17 @@
 /** A household in parts, each small enough for one answer. */
-import { sql } from 'kysely';
-import type { KeptRecord, RecordsPage, Section } from '../records.ts';
+import type { KeptRecord, RecordsPage } from '../records.ts';
 import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
+import type { Cutter } from './cuts.ts';
+import { signOf } from './page-sign.ts';
+import { type Asked, bytesSent, isOf } from './section.ts';
 import type { RowReader } from './stored.ts';
 import type { RecordRow, Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
-const MOST_BYTES = 190_000;
-/** What stands around a body in an answer, at most; and where it is brief, around one that stands as it was made, and others. */
-const AROUND = 200;
-const BRIEF = { asMade: 50, changed: 80 };
+export const MOST_BYTES = 190_000;
 /** Rows read at once: first few, since they may be large, then as many as there is room for. */
 const FEW = 200;
 const MOST_AT_ONCE = 600;
-
-/** What of a household is asked for. */
-export interface Asked {
-  readonly after: number;
-  /** Only changes up to this number, and of these only what is there now. */
-  readonly upTo?: number | undefined;
-  /** Only records of these kinds. */
-  readonly of?: Section | undefined;
-}
 
 /** How it is to be sent. */
 export interface Sent {
@@ -29,27 +19,47 @@ export interface Sent {
   readonly brief?: boolean;
 }
 
-/** What changed after a number, in the order of the changes; after 0 only what is there now. */
-export async function readPage(
-  tx: Tx,
-  household: string,
-  reader: RowReader,
-  asked: Asked,
-): Promise<RecordsPage> {
-  const { rows, ...page } = await rowsOf(tx, household, asked, false);
-  return { records: rows.map((row) => reader.record(row)).map(short), ...page };
+/** A page as JSON. */
+export interface PageText {
+  /** Absent where it is the one that was known. */
+  readonly text?: string;
+  /** Another one where the same would be answered otherwise; absent where that cannot be told. */
+  readonly sign?: string;
 }
 
-/** The same as JSON. What is known to be fit goes out as it is stored: nobody needs it in between. */
+/** Of one household, what its parts are read with. */
+export interface PageParts {
+  readonly household: string;
+  readonly reader: RowReader;
+  readonly cutter: Cutter;
+  /** Gives another number once another program wrote to the household; absent where nobody can tell. */
+  readonly outside?: (() => number) | undefined;
+}
+
+/** What changed after a number, in the order of the changes; after 0 only what is there now. */
+export async function readPage(tx: Tx, parts: PageParts, asked: Asked): Promise<RecordsPage> {
+  const { rows, ...page } = await rowsOf(tx, parts, asked, false);
+  return { records: rows.map((row) => parts.reader.record(row)).map(short), ...page };
+}
+
+/**
+ * The same as JSON. What is known to be fit goes out as it is stored: nobody needs it in between.
+ * @param known sign of the answer that is known
+ */
 export async function readPageText(
   tx: Tx,
-  household: string,
-  reader: RowReader,
+  parts: PageParts,
   { brief = false, ...asked }: Asked & Sent,
-): Promise<string> {
-  const { rows, ...page } = await rowsOf(tx, household, asked, brief);
+  known?: string,
+): Promise<PageText> {
+  const { household, reader, outside } = parts;
+  const sign = await signOf(tx, household, asked, outside);
+  if (sign !== undefined && sign === known) return { sign };
+  const { rows, ...page } = await rowsOf(tx, parts, asked, brief);
   const records = rows.map((row) => textOf(row, reader, brief)).join(',');
-  return `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
+  const text = `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
+  // Why a record cannot be read is said in the language of who asks.
+  return sign !== undefined && rows.every((row) => reader.isFit(row)) ? { text, sign } : { text };
 }
 
 function textOf(row: RecordRow, reader: RowReader, brief: boolean): string {
@@ -65,7 +75,12 @@ function textOf(row: RecordRow, reader: RowReader, brief: boolean): string {
   return `{"kind":"${kind}"${changed},"seq":${seq}${moved},"body":${body}}`;
 }
 
-async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, brief: boolean) {
+async function rowsOf(
+  tx: Tx,
+  { household, cutter }: PageParts,
+  { after, upTo = Number.POSITIVE_INFINITY, of }: Asked,
+  brief: boolean,
+) {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -73,14 +88,13 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, bri
     .executeTakeFirstOrThrow();
   let rows = tx
     .selectFrom('records')
-    .select(['kind', 'id', 'version', 'seq', 'place', 'body'])
+    .select(['kind', 'id', 'version', 'seq', 'place', 'body', bytesSent(brief).as('bytes')])
     .where('household', '=', household)
     .orderBy('seq');
-  if (upTo !== undefined) rows = rows.where('seq', '<=', upTo);
-  // As the index of them says it, or it would not be found.
-  if (of === 'rest') rows = rows.where(sql<boolean>`kind NOT IN ('feedings', 'weighings')`);
-  else if (of !== undefined) rows = rows.where('kind', '=', of);
-  if (after === 0 || upTo !== undefined) rows = rows.where('body', 'is not', null);
+  const isRange = upTo < Number.POSITIVE_INFINITY;
+  if (isRange) rows = rows.where('seq', '<=', upTo);
+  if (of !== undefined) rows = rows.where(isOf(of));
+  if (after === 0 || isRange) rows = rows.where('body', 'is not', null);
   const taken: RecordRow[] = [];
   let bytes = 0;
   let last = after;
@@ -88,7 +102,7 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, bri
   for (let limit = FEW; ; ) {
     const slice = await rows.where('seq', '>', last).limit(limit).execute();
     for (const row of slice) {
-      bytes += bytesOf(row, brief);
+      bytes += row.bytes;
       more = taken.length > 0 && bytes > MOST_BYTES;
       if (more) break;
       taken.push(row);
@@ -98,14 +112,10 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, bri
     // About as many as there is room for, and one that shows that there are more.
     limit = Math.min(MOST_AT_ONCE, Math.ceil(((MOST_BYTES - bytes) * taken.length) / bytes) + 1);
   }
-  return { rows: taken, seq: more ? last : Math.min(newest, upTo ?? newest), more, newest, epoch };
-}
-
-/** How much of an answer a record takes, at most. What is deleted has no body that says its id. */
-function bytesOf({ version, seq, place, body }: RecordRow, brief: boolean): number {
-  if (body === null) return AROUND;
-  const around = !brief ? AROUND : version === 1 && place === seq ? BRIEF.asMade : BRIEF.changed;
-  return around + Buffer.byteLength(body);
+  const until = Math.min(newest, upTo);
+  const page = { rows: taken, seq: more ? last : until, more, newest: until, epoch };
+  const isFirst = after === 0 && !isRange && of === undefined;
+  return isFirst && more ? { ...page, cuts: await cutter.cutsOf(tx, household, newest, epoch) } : page;
 }
 
 /** What cannot be read may be of any length: its beginning is enough to tell what it was. */

@@ -7,10 +7,12 @@ import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Wri
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
+import { Cutter } from './cuts.ts';
 import { FoundFit } from './found-fit.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
-import { type Asked, readPage, readPageText, type Sent } from './pages.ts';
+import { MOST_BYTES, type PageText, readPage, readPageText, type Sent } from './pages.ts';
 import { Quiet } from './quiet.ts';
+import type { Asked } from './section.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
@@ -21,8 +23,8 @@ import { writeRecord } from './write.ts';
 export interface Store {
   /** What changed after a number; 0 gives what is there now. */
   records(asked: Asked): Promise<RecordsPage>;
-  /** The same as JSON, which costs much less. */
-  recordsText(asked: Asked & Sent): Promise<string>;
+  /** The same as JSON, which costs much less; only its sign where that is as `known` says. */
+  recordsText(asked: Asked & Sent, known?: string): Promise<PageText>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -83,6 +85,8 @@ export interface StoreParts {
   readonly fault?: (error: unknown) => unknown;
   /** Does one piece of work after the other, where there is one connection alone; see `turns`. */
   readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
+  /** Gives another number once another program wrote to the household; absent where nobody can tell. */
+  readonly outside?: () => number;
   readonly options?: StoreOptions | undefined;
 }
 
@@ -92,10 +96,12 @@ export function storeOver({
   household,
   fault = (error) => error,
   inTurn = (work) => work(),
+  outside,
   options: { program, rest = 0 } = {},
 }: StoreParts): Store {
   const found = new FoundFit(program);
   const reader = new RowReader(found);
+  const parts = { household, reader, cutter: new Cutter(MOST_BYTES), outside };
   const known = new Tally();
   const quiet = new Quiet(rest);
   const watchers = new Set<(seq: number, epoch: string) => void>();
@@ -179,8 +185,8 @@ export function storeOver({
   }
 
   return {
-    records: (asked) => read((tx) => readPage(tx, household, reader, asked)),
-    recordsText: (asked) => read((tx) => readPageText(tx, household, reader, asked)),
+    records: (asked) => read((tx) => readPage(tx, parts, asked)),
+    recordsText: (asked, known) => read((tx) => readPageText(tx, parts, asked, known)),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),

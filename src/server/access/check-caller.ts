@@ -63,12 +63,15 @@ export async function whoAsks(
   return undefined;
 }
 
+const NAMELESS = 'this computer';
+
 /** What a device that needs no token calls itself, for the history. */
 function saidName(c: Context): string {
-  const said = c.req.header('pouchful-device') ?? '';
+  const said = c.req.header('pouchful-device');
+  if (said === undefined) return NAMELESS;
   try {
     return deviceName.parse(decodeURIComponent(said).trim().slice(0, LONGEST_NAME));
   } catch {
-    return 'this computer';
+    return NAMELESS;
   }
 }

@@ -10,6 +10,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { wantLists } from '../store/page-keeper.ts';
 import { fetchForMix, TodayScreen } from '../today/TodayScreen.tsx';
 import { warm } from '../worker/engine.ts';
+import type { Room } from '../worker/room-texts.ts';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
 type Drawn = (props: Shown) => ReactNode;
@@ -64,8 +65,14 @@ function drawsFrom(place: string, part: string | undefined): readonly Daily[] {
   return (isPlace(place) && DRAWS_FROM[place]) || DAILY;
 }
 
-/** What these show first the worker judges: it is opened while the household comes in. */
-const JUDGED: readonly string[] = ['mix', 'weigh', 'shopping'];
+/**
+ * What these show first rests on the worker, and on these of its parts; on none where it only names foods. It is opened
+ * while the household comes in.
+ */
+const ASKS: { readonly [place in Place]?: readonly Room[] } = {
+  ...{ mix: ['mixes'], weigh: ['mixes', 'papers'], shopping: ['mixes', 'shopping'] },
+  ...{ foods: [], calendar: [] },
+};
 
 /** Fetches the screen of an address ahead, and what it draws from. A failure is told where it is drawn. */
 export function fetchScreen(hash: string): void {
@@ -74,9 +81,10 @@ export function fetchScreen(hash: string): void {
   // What a batch's own page says besides.
   if (place === 'weigh' && part)
     for (const text of ['care', 'answers'] as const) void fetchTexts(text).catch(() => {});
-  (isPlace(place) ? SCREENS[place].fetch() : fetchForMix())
-    .then(() => JUDGED.includes(place) && warm())
-    .catch(() => {});
+  if (!isPlace(place)) return void fetchForMix().catch(() => {});
+  SCREENS[place].fetch().catch(() => {});
+  const asked = ASKS[place];
+  if (asked) warm(asked);
 }
 
 /** The screen one is on; Now where the address names none. */

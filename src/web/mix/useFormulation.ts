@@ -6,7 +6,7 @@ import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.t
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
-import { engine, longAnswers, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
+import { engine, hand, longAnswers, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
 import { takesLong } from '../worker/lane.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
@@ -29,6 +29,8 @@ export interface MixActs {
   /** Goes on with a search that was stopped. */
   goOn(): void;
   balance(): Promise<void>;
+  /** A hand takes hold of a slider: what takes long pauses until it is still, or lets go. */
+  take(): void;
   /**
    * Moves one share; the others follow. It is shown at once and kept with `endMove`.
    * @param spare whether nothing moves where other foods would be left with nothing: those are the answer
@@ -183,15 +185,18 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
           setBalancing(false);
         }
       },
+      take: hand.moves,
       async move(id, share, spare) {
         const now = current();
         if (!now) return [];
         if (anchor.current?.id !== id) anchor.current = { id, shares: effective(now).shares };
         hold();
+        hand.moves();
         return move(moved, id, share, anchor.current.shares, spare);
       },
       endMove() {
         anchor.current = undefined;
+        hand.rests();
         keep();
         letGo();
       },

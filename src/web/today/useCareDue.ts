@@ -1,11 +1,12 @@
 /** What is due of animals and batches, worked out once for all parts of the page. */
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
 import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { useCircumstancesFor } from '../shared/hooks/useCircumstances.ts';
 import { isComing, later } from '../shared/later/later.ts';
 import { dayAt } from '../shared/today.ts';
+import { useHousehold } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
 /** What follows from weights is fetched where there are any. */
@@ -19,6 +20,11 @@ export type AskDue = () => CareDue | undefined;
 
 export function useCareDue(day: Day): AskDue {
   const { house } = useMixDraft();
+  const { isWhole } = useHousehold();
+  useEffect(() => {
+    // Weighings that are still on their way are many: what follows from them comes beside them, not after.
+    if (!isWhole) weights.fetch().catch(() => {});
+  }, [isWhole]);
   const { animals, batches } = house;
   const problems = useMemo(() => {
     const under = { today: day, dayAt };

@@ -13,9 +13,11 @@ import type { Dragged, Reason, Result } from '../../formulation/problem/result.t
 import { words } from '../../words/words.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
+import { Hand } from './giving-way.ts';
 import { takesLong } from './lane.ts';
 import { latest } from './latest.ts';
 import { type Hearing, LongLane } from './long-lane.ts';
+import type { Room } from './room-texts.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
 
 /** Longer than any answer of the quick lane should take, ms; the page then offers to stop. */
@@ -42,18 +44,32 @@ function openWorker(): WorkerEnd {
   };
 }
 
+/** The hand on a slider, to which long answers give way. */
+export const hand = new Hand(globalThis.crossOriginIsolated === true);
+
+function openGivingWay(): WorkerEnd {
+  const end = openWorker();
+  // Its failure is heard as that of all its answers.
+  if (hand.shared) end.ask('giveWay', [hand.shared]).catch(() => {});
+  return end;
+}
+
 /**
  * Two workers of the same kind: one for what must be there at once, one for answers that may take long. The second is
- * opened when it is first needed, and ended whenever an answer that it is at is waited for no longer.
+ * opened when it is first needed, ended whenever an answer that it is at is waited for no longer, and pauses while a hand
+ * moves a slider.
  */
 const line = new WorkerLine(openWorker, SLOW_AFTER);
-const longLine = new WorkerLine(openWorker, SILENT_AFTER);
+const longLine = new WorkerLine(openGivingWay, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
-/** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
-export function warm(): void {
+/**
+ * Starts the worker of the quick lane, so that it has its table when it is first asked.
+ * @param rooms parts of it that will be asked, with the solver
+ */
+export function warm(rooms: readonly Room[]): void {
   // What cannot be had now is told to who asks for it.
-  line.ask('begin', []).catch(() => {});
+  line.ask('begin', [rooms]).catch(() => {});
 }
 /** Fetches all parts of that worker, so that it needs the server no more. */
 export async function prepare(): Promise<void> {

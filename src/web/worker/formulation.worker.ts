@@ -32,6 +32,7 @@ import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
 import { PARTS, wordsInParts } from '../../words/parts.ts';
 import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
+import { atEveryLook, givingWay } from './giving-way.ts';
 import { loadError, loadedOnce } from './loaded.ts';
 import { ROOM_TEXTS, type Room } from './room-texts.ts';
 import { LOAD_ERROR } from './worker-line.ts';
@@ -47,10 +48,19 @@ const reference = loadedOnce(
     return decodeReference(new Uint8Array(await response.arrayBuffer()));
   },
 );
+/** Waits while a hand moves a slider; undefined where this worker gives way to none. */
+let pause: (() => void) | undefined;
 const highs = loadedOnce(
   () => words().store.worker.solver,
   () => loadHighs({ wasmUrl }),
 );
+/** Tells, and is a place to pause: there is work that asks nothing of the solver. */
+const pausing = <T>(tell: Tell<T> | undefined): Tell<T> | undefined =>
+  tell &&
+  ((told) => {
+    tell(told);
+    pause?.();
+  });
 /** Answers speak the language of the page, whose name for this worker says which; without its texts they are English. */
 const manner = readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER);
 let texts = wordsInParts(manner);
@@ -125,8 +135,13 @@ async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
 }
 
 const api = {
+  /** Has this worker give way to the hand from now on; to be told before anything is asked of it. */
+  giveWay(shared: Int32Array): void {
+    pause = givingWay(shared);
+    atEveryLook(pause);
+  },
   solve: (problem: Problem, tell?: Tell<SolvedSoFar>): Promise<Answer<Result>> =>
-    answer(problem, (f) => f.solve(tell)),
+    answer(problem, (f) => f.solve(pausing(tell))),
   /** For a slider under the thumb: see `drag` of {@link Formulation}. */
   drag: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Dragged>> =>
     answer(problem, (f) => f.drag(from, held, moving)),
@@ -144,7 +159,7 @@ const api = {
   why: (problem: Problem) => answer(problem, (f) => f.why()),
   /** Two goals against each other, from the best of one to the best of the other. */
   frontier: (problem: Problem, a: Goal, b: Goal, tell?: Tell<GoalPoint[]>): Promise<Answer<GoalPoint[]>> =>
-    answer(problem, (f) => f.frontier(a, b, tell)),
+    answer(problem, (f) => f.frontier(a, b, pausing(tell))),
   /** What may take the place of each food; the shares must keep every rule. */
   substitutes: (problem: Problem, shares: Shares, question?: SubstituteQuestion) =>
     answer(problem, (f) => f.substitutes(shares, question)),
@@ -162,7 +177,7 @@ const api = {
     tell?: Tell<SharedMix>,
   ): Promise<Answer<SharedMix | NotShared>> =>
     answerWith(withMixes(rooms.sharing), ([{ formulationOf }, { shareMix }], parts) =>
-      shareMix(formulationOf(problem, parts).problem, eaters, parts, tell),
+      shareMix(formulationOf(problem, parts).problem, eaters, parts, pausing(tell)),
     ),
   /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
@@ -222,11 +237,10 @@ const api = {
       return food ? [spokenFood(food)] : [];
     });
   },
-  /** Begins to load what judges a mix. A failure is told to who asks for it. */
-  begin(): void {
-    highs()
-      .then(rooms.mixes)
-      .catch(() => {});
+  /** Begins to load these parts, with the solver. A failure is told to who asks for it. */
+  begin(names: readonly Room[]): void {
+    if (names.length > 0) highs().catch(() => {});
+    for (const name of names) rooms[name]().catch(() => {});
   },
   /**
    * Loads every part, so that all is answered also when the server goes away afterwards. What could not be loaded is

@@ -6,6 +6,6 @@ import { warm } from './engine.ts';
 /** @param stands whether the screen is drawn: what the keeper came for is drawn first */
 export function useWarmed(stands: boolean): void {
   useEffect(() => {
-    if (stands) whenIdle(warm);
+    if (stands) whenIdle(() => warm(['mixes']));
   }, [stands]);
 }

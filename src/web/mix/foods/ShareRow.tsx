@@ -125,6 +125,7 @@ export const ShareRow = memo(function ShareRow(props: ShareRowProps) {
         span={span}
         disabled={held}
         dragged={dragged !== undefined}
+        onTake={acts.take}
         onDrag={drag}
         onAhead={ahead}
         onLetGo={letGo}

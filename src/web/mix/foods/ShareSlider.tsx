@@ -30,6 +30,8 @@ interface Props {
   disabled: boolean;
   /** Whether the hand has it. */
   dragged: boolean;
+  /** The hand takes hold of it. */
+  onTake(): void;
   /** The hand, or a key, has moved it. */
   onDrag(share: number): void;
   /** The hand has moved it, and will have the browser draw it: what follows can be asked for already. */
@@ -84,6 +86,7 @@ export function ShareSlider(props: Props) {
       ahead: false,
       moved: 0,
     };
+    props.onTake();
     if (!onThumb) onDrag(from);
   }
   /** Where a pointer has brought it; undefined where that is not the one that holds it. */

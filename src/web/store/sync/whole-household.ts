@@ -1,7 +1,7 @@
 /**
- * A household of many parts: several ranges of it are fetched at the same time, since each part alone would wait for the one
- * before. What is written down every day, most of an old household, comes last, so that screens which do not draw from it
- * stand before.
+ * A household of many parts: several of them are fetched at the same time, since each alone would wait for the one before.
+ * Where to cut it the server says. What is written down every day, most of an old household, comes last, so that screens which
+ * do not draw from it stand before.
  */
 import { type RecordsPage, SECTIONS, type Section } from '../../../household/records.ts';
 import type { Replica } from './replica.ts';
@@ -11,18 +11,20 @@ export type Page = (after: number, upTo?: number, of?: Section) => Promise<Recor
 
 /** Requests at the same time; browsers make six to one server, and one of them listens for changes. */
 const AT_ONCE = 4;
-/** A range that spans fewer changes than this is not split. */
-const LEAST = 64;
 
-/** What is still to come of a section, or of a part of it. */
-interface Range {
+/** What is still to come of a piece of a section. */
+interface Piece {
   readonly of: Section;
   after: number;
-  upTo: number;
-  /** How many changes an answer spans, by the last one; 0 before the first. */
-  step: number;
-  /** Whether somebody is at it. */
-  taken: boolean;
+  readonly upTo: number;
+}
+
+/** What comes after the first part; all of a section in one piece where a server does not say where to cut it. */
+function piecesAfter({ seq, newest, cuts }: RecordsPage): Piece[] {
+  return SECTIONS.flatMap((of) => {
+    const between = cuts?.[of].filter((cut) => cut > seq && cut < newest) ?? [];
+    return [...between, newest].map((upTo, k) => ({ of, after: between[k - 1] ?? seq, upTo }));
+  });
 }
 
 /**
@@ -40,81 +42,40 @@ export function wholeHousehold(
 ): (() => Promise<boolean>) | undefined {
   const { epoch, newest } = first;
   if (!first.more || !(newest > first.seq)) return undefined;
-  const toCome: Range[] = SECTIONS.map((of) => ({
-    ...{ of, after: first.seq, upTo: newest },
-    ...{ step: 0, taken: false },
-  }));
+  const toCome = new Set(piecesAfter(first));
   /** Not taken before an answer says that it is still this household. */
   const waiting = [first];
+  let isOther = false;
 
   /** Takes each part as it comes: all of them at the end would keep the page busy for long. */
-  function take(part: RecordsPage): void {
+  async function fetchNext(piece: Piece): Promise<void> {
+    const part = await page(piece.after, piece.upTo, piece.of);
+    isOther ||= part.epoch !== epoch;
+    if (isOther) return;
     for (const { records } of [...waiting.splice(0), part])
       for (const record of records) replica.take(record);
-  }
-
-  function ended(range: Range): void {
-    toCome.splice(toCome.indexOf(range), 1);
-    if (toCome.some(({ of }) => of === range.of)) return;
-    const coming = SECTIONS.filter((of) => toCome.some((r) => r.of === of));
-    if (coming.length > 0) arrived(coming);
+    piece.after = part.more ? part.seq : piece.upTo;
+    if (piece.after < piece.upTo) return;
+    toCome.delete(piece);
+    const coming = SECTIONS.filter((of) => [...toCome].some((p) => p.of === of));
+    if (coming.length > 0 && !coming.includes(piece.of)) arrived(coming);
   }
 
   return async () => {
-    let isOther = false;
-    let isOver = false;
-    async function fetchRanges(): Promise<void> {
-      for (let range = nextOf(toCome); range && !isOver; range = nextOf(toCome)) {
-        range.taken = true;
-        while (range.after < range.upTo && !isOver) {
-          const { after, upTo, of } = range;
-          const part = await page(after, upTo, of);
-          isOther ||= part.epoch !== epoch;
-          isOver ||= isOther;
-          if (isOther) return;
-          take(part);
-          range.after = part.more ? part.seq : upTo;
-          range.step = range.after - after;
-        }
-        if (range.after >= range.upTo) ended(range);
-      }
+    const pieces = [...toCome].values();
+    let fault: unknown;
+    /** Takes one piece after the other that none is at; none goes on once another failed. */
+    async function lane(): Promise<void> {
+      for (const piece of pieces)
+        while (toCome.has(piece) && !isOther && fault === undefined)
+          await fetchNext(piece).catch((error) => {
+            fault = error;
+          });
     }
-    for (const range of toCome) range.taken = false;
-    // None goes on once another failed: who asks again goes on from there.
-    const lanes = await Promise.allSettled(
-      Array.from({ length: AT_ONCE }, () =>
-        fetchRanges().catch((error) => {
-          isOver = true;
-          throw error;
-        }),
-      ),
-    );
-    for (const lane of lanes) if (lane.status === 'rejected') throw lane.reason;
+    await Promise.all(Array.from({ length: AT_ONCE }, lane));
+    if (fault !== undefined) throw fault;
     if (isOther) return false;
     replica.seq = newest;
     return true;
   };
-}
-
-/**
- * What to fetch next of the section that comes first: what nobody is at, or the half of the widest range that who is at it
- * would come to last. Where its records lie is not known before: they may all lie at one end.
- */
-function nextOf(toCome: Range[]): Range | undefined {
-  for (const section of SECTIONS) {
-    const ranges = toCome.filter(({ of }) => of === section);
-    const free = ranges.find(({ taken }) => !taken);
-    if (free) return free;
-    // What is asked for this moment will span as much as the answer before it.
-    const width = ({ after, upTo, step }: Range) => upTo - after - step;
-    const [widest] = ranges.sort((a, b) => width(b) - width(a));
-    if (!widest || width(widest) < Math.max(LEAST, widest.step)) continue;
-    const { of, upTo, step } = widest;
-    const middle = upTo - Math.floor(width(widest) / 2);
-    widest.upTo = middle;
-    const half: Range = { of, after: middle, upTo, step, taken: false };
-    toCome.push(half);
-    return half;
-  }
-  return undefined;
 }
