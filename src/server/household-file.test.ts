@@ -5,12 +5,13 @@ import { expect, it } from 'vitest';
 import { demo } from '../../test/household/demo-version.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import { migrate } from '../household/migrations.ts';
+import type { StoreOptions } from '../household/store.ts';
 import { openHousehold } from './household-file.ts';
 
 const folder = folderForEachTest();
 
 /** A household whose clock and timers are moved by hand. */
-function opened(path: string, now: { ms: number }) {
+function opened(path: string, now: { ms: number }, store: StoreOptions = {}) {
   const told: string[] = [];
   const running = new Set<() => void>();
   const timers = {
@@ -19,7 +20,8 @@ function opened(path: string, now: { ms: number }) {
       return () => running.delete(call);
     },
   };
-  const file = openHousehold(path, (line) => told.push(line), { clock: () => new Date(now.ms), timers });
+  const clock = () => new Date(now.ms);
+  const file = openHousehold(path, (line) => told.push(line), { clock, timers, store });
   const ticked = async () => {
     for (const call of running) call();
     await file.backups.settled();
@@ -46,6 +48,19 @@ it('makes one at once of a household that was there, and none of a new one befor
   expect(await again.ticked()).toBe(2);
   await again.close();
   expect(await again.ticked()).toBe(2);
+});
+
+it('makes the one that waits for quiet when it is closed', async () => {
+  const path = join(folder(), 'household.sqlite');
+  const now = { ms: Date.UTC(2026, 10, 28, 9) };
+  const first = opened(path, now);
+  await first.store.putAll(demo);
+  await first.close();
+  const file = opened(path, now, { rest: 1_000_000 });
+  await file.store.household();
+  expect(file.backups.list()).toEqual([]);
+  await file.close();
+  expect(file.backups.list()).toHaveLength(1);
 });
 
 it('lets go of history that is older than a year', async () => {

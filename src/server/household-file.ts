@@ -48,11 +48,16 @@ export function openHousehold(
   const { copyBefore } = store.opened;
   if (copyBefore)
     tell(`The household was brought to a newer shape; a copy from before lies at ${copyBefore}`);
+  let closes = () => {};
+  const closing = new Promise<void>((done) => {
+    closes = done;
+  });
   const backups = new Backups({
     opened: store.opened,
     clock,
     tell,
     onGoneBack: () => store.stirred(),
+    quiet: () => Promise.race([store.quiet(), closing]),
   });
   const ask = () => void backups.saveWhereDue();
   // What cannot be let go of now is let go of another day.
@@ -65,6 +70,7 @@ export function openHousehold(
     store,
     backups,
     async close() {
+      closes();
       for (const end of ends) end();
       await backups.settled();
       await store.close();

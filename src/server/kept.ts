@@ -13,8 +13,8 @@ import { openOrRescue } from './rescue.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
-/** A page that opens asks again and again; between two of its questions passes less time. */
-const OPTIONS: StoreOptions = { program: PROGRAM, rest: 250 };
+/** A page that opens asks again and again; between two of its questions, and from the start to the first, passes less time. */
+const OPTIONS: StoreOptions = { program: PROGRAM, rest: 1000 };
 
 export interface Kept {
   readonly devices: Devices;
@@ -51,7 +51,6 @@ export async function openKeptFile(
     await close();
     throw error;
   }
-  // While the page is on its way.
   lookThrough(store);
   return {
     devices: devicesOf(store),

@@ -26,7 +26,7 @@ function reached(from: readonly string[]): Set<string> {
     all.add(file);
     if (!/\.tsx?$/.test(file)) continue;
     const text = readFileSync(file, 'utf8');
-    for (const [, target = ''] of text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g))
+    for (const [, target = ''] of text.matchAll(/(?:^(?:import|export)\b[^;]*?from |\bimport\()'([^']+)'/gm))
       next.push(target.startsWith('.') ? relative('.', resolve(dirname(file), target)) : target);
   }
   return all;

@@ -27,7 +27,7 @@ beforeEach(() => {
 });
 afterEach(() => store.close());
 
-function open(): void {
+function open(quiet?: () => Promise<void>): void {
   store = openStore(join(folder(), 'household.sqlite'));
   backups = new Backups({
     opened: store.opened,
@@ -36,6 +36,7 @@ function open(): void {
     onGoneBack: () => {
       goneBack += 1;
     },
+    ...(quiet && { quiet }),
   });
 }
 
@@ -96,6 +97,32 @@ describe('a backup', () => {
     open();
     await backups.saveWhereDue();
     expect(names()).toHaveLength(3);
+  });
+
+  it('that is made by itself waits until nobody asks for anything; one that is pressed does not', async () => {
+    await store.close();
+    let isQuiet = () => {};
+    open(
+      () =>
+        new Promise((done) => {
+          isQuiet = done;
+        }),
+    );
+    await store.putAll(demo);
+    const due = backups.saveWhereDue();
+    await backups.saveNow();
+    expect(names()).toEqual([expect.stringContaining('pressed')]);
+    await keep('more');
+    now += 2 * HOUR;
+    let isSettled = false;
+    const settled = backups.settled().then(() => {
+      isSettled = true;
+    });
+    await store.household();
+    expect(isSettled).toBe(false);
+    isQuiet();
+    await Promise.all([due, settled]);
+    expect(names()).toHaveLength(2);
   });
 
   it('is still made where the clock was set back', async () => {

@@ -36,6 +36,8 @@ export interface BackupsOptions {
   readonly tell: (line: string) => void;
   /** Called when an older state was put back. */
   readonly onGoneBack: () => void | Promise<void>;
+  /** What a backup that is made by itself waits for: to look whether it is whole holds up who asks for anything meanwhile. */
+  readonly quiet?: () => Promise<void>;
 }
 
 /** One is made by itself when the last is this old, in ms, and something changed since. */
@@ -57,6 +59,8 @@ export class Backups {
   readonly #options: BackupsOptions;
   /** One thing at a time: a backup is not made while an older state is put back. */
   #busy: Promise<unknown> = Promise.resolve();
+  /** What is made by itself waits for quiet before it is its turn: who presses does not wait along. */
+  #waiting: Promise<void> = Promise.resolve();
   #fault: BackupFault | undefined;
   /** State of the household that the newest backup has; undefined until one was looked at. */
   #saved: string | undefined;
@@ -91,7 +95,13 @@ export class Backups {
   }
 
   /** Makes one where the last is old and something changed since; what goes wrong is told and kept. */
-  async saveWhereDue(): Promise<void> {
+  saveWhereDue(): Promise<void> {
+    this.#waiting = this.#saveWhereDue();
+    return this.#waiting;
+  }
+
+  async #saveWhereDue(): Promise<void> {
+    await this.#options.quiet?.();
     await this.#inTurn(async () => {
       try {
         if (this.#isDue()) await this.#make('auto');
@@ -129,6 +139,7 @@ export class Backups {
 
   /** Resolves when what was begun has ended. */
   async settled(): Promise<void> {
+    await this.#waiting;
     await this.#busy;
   }
 

@@ -18,10 +18,18 @@ function waited(quiet: Quiet): () => number | undefined {
   return () => ms;
 }
 
-it('comes at once where nobody asked', async () => {
-  const ms = waited(new Quiet(250));
+it('comes at once where nobody asks and nothing is to pass since', async () => {
+  const ms = waited(new Quiet(0));
   await vi.advanceTimersByTimeAsync(0);
   expect(ms()).toBe(0);
+});
+
+it('comes a while after the beginning, since whoever starts a server asks it for something', async () => {
+  const ms = waited(new Quiet(250));
+  await vi.advanceTimersByTimeAsync(249);
+  expect(ms()).toBeUndefined();
+  await vi.advanceTimersByTimeAsync(1);
+  expect(ms()).toBe(250);
 });
 
 it('comes when nobody has asked for so long, counted from the last answer', async () => {
@@ -59,4 +67,13 @@ it('comes in the end where people never cease to ask, and from then on at once',
   await vi.advanceTimersByTimeAsync(0);
   expect(next()).toBe(0);
   clearInterval(ask);
+  await vi.advanceTimersByTimeAsync(300);
+  // It waits as long the next time.
+  await quiet.comes();
+  await quiet.asked(async () => {});
+  const later = waited(quiet);
+  await vi.advanceTimersByTimeAsync(249);
+  expect(later()).toBeUndefined();
+  await vi.advanceTimersByTimeAsync(1);
+  expect(later()).toBe(250);
 });

@@ -1,14 +1,16 @@
 /** Work that can wait gives way to people. */
 
-/** How long such work waits in all, ms: where people never cease to ask, it takes its turn among them. */
+/** How long such work waits, ms: where people never cease to ask, it is done among what they ask for. */
 const PATIENCE = 10_000;
 
 /** Knows when nobody asks for anything. */
 export class Quiet {
   readonly #rest: number;
   #asking = 0;
-  #last = Number.NEGATIVE_INFINITY;
-  #patience = PATIENCE;
+  /** When somebody asked for something for the last time; whoever opens the household is about to. */
+  #last = performance.now();
+  /** Since when work waits for quiet that has not come. */
+  #since: number | undefined;
 
   /** @param rest how long nobody must have asked for anything, ms: the questions of a page that opens come one upon the other */
   constructor(rest: number) {
@@ -28,10 +30,12 @@ export class Quiet {
 
   /** Comes back once it is quiet, or patience is at its end. */
   async comes(): Promise<void> {
-    for (let ms = this.#left(); ms > 0 && this.#patience > 0; ms = this.#left()) {
-      this.#patience -= ms;
+    for (let ms = this.#left(); ms > 0; ms = this.#left()) {
+      this.#since ??= performance.now();
+      if (performance.now() - this.#since >= PATIENCE) return;
       await new Promise<void>((done) => setTimeout(done, ms).unref());
     }
+    this.#since = undefined;
   }
 
   /** How long it is not quiet for certain, ms. */

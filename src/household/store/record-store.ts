@@ -56,6 +56,8 @@ export interface Store {
    * nor those who write wait for it. What it found fit is kept for the next start.
    */
   lookThrough(): Promise<void>;
+  /** Comes back once nobody asks for anything, or has not ceased to for long: for work that can wait. */
+  quiet(): Promise<void>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
   forgetOld(now: string): Promise<void>;
   /** Hears of every change of the household from now on, as `newest` then says. @returns a function that ends it */
@@ -71,7 +73,7 @@ export interface StoreOptions {
    * checked again after its next start. Absent where there is none.
    */
   readonly program?: string | undefined;
-  /** How long nobody must have asked for anything before the look-through goes on, ms. */
+  /** How long nobody must have asked for anything before what can wait is done, ms. */
   readonly rest?: number;
 }
 
@@ -201,6 +203,7 @@ export function storeOver({
       // What cannot be kept (a full disk, say) is found out again after the next start.
       await found.keep(household, (work) => read(work, true)).catch(() => {});
     },
+    quiet: () => quiet.comes(),
     forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
     watch(changed) {
       watchers.add(changed);
