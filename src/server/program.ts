@@ -7,10 +7,12 @@
 declare const POUCHFUL_PROGRAM: string | undefined;
 
 /**
- * The mark of this very program on this Node; undefined where it was not built. A program whose check of a record differs in
- * anything has another: the check is made of sources, of packages, and of what Node takes for a letter.
+ * The mark of a program on this Node. A program whose check of a record differs in anything has another: the check is made of
+ * sources, of packages, and of what Node takes for a letter.
+ * @param sum over what it is made of
  */
+export const markOf = (sum: string): string => `${sum} ${process.version}`;
+
+/** The mark of this very program; undefined where it was not built. */
 export const PROGRAM: string | undefined =
-  typeof POUCHFUL_PROGRAM === 'string' && POUCHFUL_PROGRAM !== ''
-    ? `${POUCHFUL_PROGRAM} ${process.version}`
-    : undefined;
+  typeof POUCHFUL_PROGRAM === 'string' && POUCHFUL_PROGRAM !== '' ? markOf(POUCHFUL_PROGRAM) : undefined;

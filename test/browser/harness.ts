@@ -8,11 +8,14 @@ import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Locator, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
+import { markOf } from '../../src/server/program.ts';
 import { householdAt, putAt } from './household-at.ts';
 import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
 const MAIN = resolve('dist/server/main.js');
+/** The sum that the build wrote into it, as `scripts/build.mjs` notes it. */
+const BUILD = resolve('dist/.stamp-node');
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const FLAGS = [
   '--headless',
@@ -187,9 +190,11 @@ async function ended(server: ChildProcess): Promise<void> {
   await gone;
 }
 
+/** As a server of this build leaves a household behind at its end: it has looked through it. */
 async function keep(path: string, house: Household): Promise<void> {
-  const store = openStore(path);
+  const store = openStore(path, { program: markOf(readFileSync(BUILD, 'utf8').trim()) });
   await store.putAll(house);
+  await store.lookThrough();
   await store.close();
 }
 

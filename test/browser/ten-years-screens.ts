@@ -1,6 +1,8 @@
+export const NOW = { hash: 'today', ready: '.today-next a' };
+
 /** Every screen of a household of ten years: where it is, and what stands there once it can be used. */
 export const SCREENS: readonly { readonly hash: string; readonly ready: string; readonly demo?: true }[] = [
-  { hash: 'today', ready: '.today-next a', demo: true },
+  { ...NOW, demo: true },
   { hash: 'foods', ready: '.food-list a[href*="sr28"]', demo: true },
   { hash: 'foods/own-1', ready: '.detail h2' },
   { hash: 'foods/sr28:20038', ready: '.detail h2', demo: true },
