@@ -71,6 +71,8 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/web/app/failure-report.ts', 'a report to pass on to who keeps the program'],
   ['src/care/figures/', 'figures with their sources, said by `sourceWords`'],
   ['src/formulation/problem/', 'faults of problem.json name fields of that file'],
+  ['src/household/store/cuts.ts', 'SQL'],
+  ['src/household/store/section.ts', 'SQL'],
 ];
 
 /** Values that are kept or compared and never shown as they are; where they are, the catalogue has a word for each. */
@@ -95,7 +97,7 @@ const VALUES: ReadonlySet<string> = new Set([
   // SQL beside texts.
   ...['changes as c', 'changes as next', 'changes as later', 'records as now'],
   ...['next.seq as nextSeq', 'next.before as replaced', 'now.body as now'],
-  "kind NOT IN ('feedings', 'weighings')",
+  ...["kind NOT IN ('feedings', 'weighings')", 'PRAGMA data_version'],
   // Names of words of the trade.
   ...Object.keys(english(PLAIN_MANNER).terms),
 ]);

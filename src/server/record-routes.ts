@@ -41,7 +41,8 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
             description: 'Number of the last change seen; 0 for everything that is there now',
           }),
           upTo: z.coerce.number().int().min(1).max(2_000_000_000).optional().openapi({
-            description: 'Only changes up to this number, and of these only what is there now',
+            description:
+              'Only changes up to this number, and of these only what is there now; the answer is the same as long as none of these changes again',
           }),
           of: z.enum(SECTIONS).optional().openapi({
             description: 'Only records of this kind, of which there is one a day; or all but these kinds',

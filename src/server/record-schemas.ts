@@ -14,13 +14,22 @@ const recordSchema = z
   })
   .openapi('KeptRecord');
 
+const cutsSchema = z.array(z.number().int());
+
 export const recordsPageSchema = z
   .object({
     records: z.array(recordSchema),
     seq: z.number().int().openapi({ description: 'Ask for what comes after this next' }),
     more: z.boolean(),
-    newest: z.number().int().openapi({ description: 'Number of the newest change of the household' }),
+    newest: z.number().int().openapi({
+      description:
+        'Number of the newest change of the household; with `upTo` of its changes up to that one, so that a range tells of itself alone',
+    }),
     epoch: z.string().openapi({ description: 'Where it changes, numbers seen before mean nothing' }),
+    cuts: z.object({ rest: cutsSchema, feedings: cutsSchema, weighings: cutsSchema }).optional().openapi({
+      description:
+        'In the first answer (`after=0`) of a household that has more: for each section the numbers of changes at which to cut it into ranges (`after`, `upTo`) of which each fits one answer, where it is asked for with `brief`. They stay while the household grows',
+    }),
   })
   .openapi('RecordsPage');
 

@@ -2,6 +2,7 @@
 import { same } from '../../src/household/merge/merge-record.ts';
 import type { Kept, Kind, PourEntry } from '../../src/household/model.ts';
 import {
+  type Cuts,
   DAILY,
   type KeptRecord,
   type RecordsPage,
@@ -51,7 +52,19 @@ export class FakeServer {
     const records = all.slice(0, this.part);
     const more = records.length < all.length;
     const seq = more ? (records.at(-1)?.seq ?? this.seq) : Math.min(this.seq, upTo ?? this.seq);
-    return structuredClone({ records, seq, more, newest: this.seq, epoch: this.epoch });
+    const newest = Math.min(this.seq, upTo ?? this.seq);
+    const isFirst = after === 0 && upTo === undefined && of === undefined;
+    const cuts = isFirst && more && this.cuts();
+    return structuredClone({ records, seq, more, newest, epoch: this.epoch, ...(cuts && { cuts }) });
+  }
+
+  /** So that each piece fits an answer. */
+  cuts(): Cuts {
+    const of = (section: Section) =>
+      this.#sorted('seq')
+        .filter((r) => isOf(r.kind, section) && (r.body || r.unreadable))
+        .flatMap((r, k) => ((k + 1) % this.part === 0 ? [r.seq] : []));
+    return { rest: of('rest'), feedings: of('feedings'), weighings: of('weighings') };
   }
 
   /** Another device's change, made at once. */
