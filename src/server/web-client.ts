@@ -17,8 +17,9 @@ export function webClient<E extends Env>(app: Hono<E>, webDir: string): void {
   if (existsSync(webDir)) {
     app.use('*', async (c, next) => {
       await next();
-      if (c.req.path.startsWith(ASSETS) && c.res.status === 200) c.header('Cache-Control', FOR_EVER);
-      else if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', ANEW);
+      const { headers, status } = c.res;
+      if (c.req.path.startsWith(ASSETS) && status === 200) headers.set('Cache-Control', FOR_EVER);
+      else if (!headers.has('Cache-Control')) headers.set('Cache-Control', ANEW);
     });
     const known = etag();
     app.use('*', (c, next) => (c.req.path.startsWith(ASSETS) ? next() : known(c, next)));
