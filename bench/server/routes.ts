@@ -43,7 +43,8 @@ export async function routes(url: string, house: Household, rounds: number): Pro
           await records(name, `after=${ends[i - 1] ?? seq}&upTo=${upTo}&of=${of}`);
       }
     // Not before: what is written first has all records looked through.
-    if (k === 0) await fetch(`${url}/api/batches/routes`, send('PUT', { ...plan, id: 'routes', pours: [] }, 0));
+    if (k === 0)
+      await fetch(`${url}/api/batches/routes`, send('PUT', { ...plan, id: 'routes', pours: [] }, 0));
     await ask('GET /api/records, nothing new', '/api/records?after=1000000000');
     await ask('GET /api/history', '/api/history');
     const at = new Date(Date.UTC(2026, 2, 11, 9) + 1000 * k).toISOString();
