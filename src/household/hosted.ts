@@ -80,6 +80,8 @@ export async function openHosted(
       return household;
     },
     async close() {
+      // Let go of at once: who starts a server next may be sooner than the database, which sees that this one is gone.
+      await lock?.query('SELECT pg_advisory_unlock($1)', [SERVER_LOCK]).catch(() => undefined);
       lock?.release(true);
       await db.destroy();
     },
