@@ -12,6 +12,7 @@ import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.t
 import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
 import { words } from '../../words/words.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
+import { wordsOnceHere } from '../shared/words/texts.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
 import { Hand } from './giving-way.ts';
 import { takesLong } from './lane.ts';
@@ -37,7 +38,11 @@ function openWorker(): WorkerEnd {
   return {
     ask: async (method, args, tell) => (remote[method] as Ask)(...args, ...(tell ? [proxy(tell)] : [])),
     onFailure(failed) {
-      worker.addEventListener('error', (event) => failed(event.message || words().store.worker.notLoaded));
+      // It may be opened, and fail, before the texts are here that say so.
+      worker.addEventListener('error', async ({ message }) => {
+        const { notLoaded } = (await wordsOnceHere()).store.worker;
+        failed(message || notLoaded);
+      });
       worker.addEventListener('messageerror', () => failed(words().store.worker.unreadable));
     },
     end: () => worker.terminate(),
