@@ -36,7 +36,7 @@ const HAND = `(food) => {
     if (!window.sharedWithProof || steps() < from + 500) return;
     if (moves++ === 0) tell('pointerdown', x, 1);
     const now = performance.now();
-    const same = steps() === seen && now - last < 150;
+    const same = steps() === seen && now - last < 250;
     row = same ? row + 1 : 0;
     [seen, last] = [steps(), now];
     tell('pointermove', x + (moves % 2) * 9, 1);
