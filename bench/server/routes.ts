@@ -1,6 +1,6 @@
 /** Every kind of question that a page asks of the server, asked one at a time. */
 import type { Household } from '../../src/household/model.ts';
-import { type RecordsPage, SECTIONS } from '../../src/household/records.ts';
+import { piecesAfter, type RecordsPage } from '../../src/household/records.ts';
 
 /** @returns ms of each round by route */
 export async function routes(url: string, house: Household, rounds: number): Promise<Map<string, number[]>> {
@@ -33,15 +33,14 @@ export async function routes(url: string, house: Household, rounds: number): Pro
     await ask('GET / (the page)', '/');
     const records = async (name: string, query: string) =>
       (await ask(`GET /api/records, ${name}`, `/api/records?brief=1&${query}`)) as RecordsPage;
-    const { seq, newest, cuts } = await records('the first part', 'after=0');
+    const first = await records('the first part', 'after=0');
     // All of it, as a page asks for it, in the first round just after the server started.
     if (k < 2)
-      for (const of of SECTIONS) {
-        const ends = [...(cuts?.[of] ?? []).filter((cut) => cut > seq && cut < newest), newest];
-        const name = k === 0 ? 'each part, after a start' : 'each part, asked for again';
-        for (const [i, upTo] of ends.entries())
-          await records(name, `after=${ends[i - 1] ?? seq}&upTo=${upTo}&of=${of}`);
-      }
+      for (const { after, upTo, of } of piecesAfter(first))
+        await records(
+          k === 0 ? 'each part, after a start' : 'each part, asked for again',
+          `after=${after}&upTo=${upTo}&of=${of}`,
+        );
     // Not before: what is written first has all records looked through.
     if (k === 0)
       await fetch(`${url}/api/batches/routes`, send('PUT', { ...plan, id: 'routes', pours: [] }, 0));

@@ -66,6 +66,18 @@ export interface RecordsPage {
  */
 export type Cuts = { readonly [section in Section]: readonly number[] };
 
+/** What comes after the first part, section by section; all of one in one piece where it is not said where to cut it. */
+export function piecesAfter({
+  seq,
+  newest,
+  cuts,
+}: RecordsPage): { of: Section; after: number; upTo: number }[] {
+  return SECTIONS.flatMap((of) => {
+    const between = cuts?.[of].filter((cut) => cut > seq && cut < newest) ?? [];
+    return [...between, newest].map((upTo, k) => ({ of, after: between[k - 1] ?? seq, upTo }));
+  });
+}
+
 /** A change of one record, asked of the store. */
 export interface Write<K extends Kind = Kind> {
   readonly kind: K;

@@ -3,7 +3,7 @@
  * Where to cut it the server says. What is written down every day, most of an old household, comes last, so that screens which
  * do not draw from it stand before.
  */
-import { type RecordsPage, SECTIONS, type Section } from '../../../household/records.ts';
+import { piecesAfter, type RecordsPage, SECTIONS, type Section } from '../../../household/records.ts';
 import type { Replica } from './replica.ts';
 
 /** @param upTo only changes up to this one, and of these only what is there now @param of only of this section */
@@ -12,20 +12,8 @@ export type Page = (after: number, upTo?: number, of?: Section) => Promise<Recor
 /** Requests at the same time; browsers make six to one server, and one of them listens for changes. */
 const AT_ONCE = 4;
 
-/** What is still to come of a piece of a section. */
-interface Piece {
-  readonly of: Section;
-  after: number;
-  readonly upTo: number;
-}
-
-/** What comes after the first part; all of a section in one piece where a server does not say where to cut it. */
-function piecesAfter({ seq, newest, cuts }: RecordsPage): Piece[] {
-  return SECTIONS.flatMap((of) => {
-    const between = cuts?.[of].filter((cut) => cut > seq && cut < newest) ?? [];
-    return [...between, newest].map((upTo, k) => ({ of, after: between[k - 1] ?? seq, upTo }));
-  });
-}
+/** A piece, of which `after` moves on where it comes in several answers. */
+type Piece = ReturnType<typeof piecesAfter>[number];
 
 /**
  * Takes everything that the household held when its first part was given; what changed since then is still to be fetched.
