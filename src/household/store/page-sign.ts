@@ -26,7 +26,8 @@ export async function signOf(
         .select(fn.countAll<number>().as('count'))
         .where('household', '=', household)
         .where('seq', '>', after)
-        .where('seq', '<=', upTo);
+        .where('seq', '<=', upTo)
+        .where('body', 'is not', null);
       return (of === undefined ? part : part.where(isOf(of))).$asScalar().$notNull().as('count');
     })
     .where('id', '=', household)

@@ -9,7 +9,14 @@ import { put, recordIn, remove } from '../../../test/household/put.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { openHosted } from '../hosted.ts';
 import type { Kind } from '../model.ts';
-import { type By, type KeptRecord, type RecordsPage, recordInFull, type SentRecord } from '../records.ts';
+import {
+  type By,
+  type KeptRecord,
+  type RecordsPage,
+  recordInFull,
+  type Section,
+  type SentRecord,
+} from '../records.ts';
 import { openStore } from '../store.ts';
 import type { Sent } from './pages.ts';
 import type { Store } from './record-store.ts';
@@ -326,6 +333,20 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       }
       expect(found).toEqual(all.found);
       expect(answers).toBeLessThanOrEqual(all.answers * 0.6);
+    });
+
+    it('tell what was deleted also to who asks for one section alone', async () => {
+      const weighing = { id: 'w', animalId: demo.animals[0]!.id, at: '2026-01-01T08:00:00.000Z', grams: 100 };
+      await put(store, 'weighings', weighing);
+      await write(lot, 0);
+      const { seq } = await everything();
+      await remove(store, 'weighings', 'w');
+      await remove(store, 'lots', lot.id);
+      const deleted = async (of: Section) =>
+        (await store.records({ after: seq, of })).records.map(({ id, body }) => [id, body]);
+      expect(await deleted('weighings')).toEqual([['w', null]]);
+      expect(await deleted('rest')).toEqual([[lot.id, null]]);
+      expect(await deleted('feedings')).toEqual([]);
     });
 
     it('give what cannot be read with its text and why, and go on', async () => {

@@ -15,11 +15,9 @@ export interface Asked {
 const AROUND = 200;
 const BRIEF = { asMade: 50, changed: 80 };
 
-/** What there is now of a section, and of `rest` what is deleted too: as the index of them says it, or it would not be found. */
+/** What is of a section, deleted or not: as the index of them says it, or it would not be found. */
 export function isOf(section: Section): RawBuilder<SqlBool> {
-  return section === 'rest'
-    ? sql`kind NOT IN ('feedings', 'weighings')`
-    : sql`kind = ${section} AND body IS NOT NULL`;
+  return section === 'rest' ? sql`kind NOT IN ('feedings', 'weighings')` : sql`kind = ${section}`;
 }
 
 /** Bytes that a record takes of an answer, at most. What is deleted has no body that says its id. */
