@@ -10,7 +10,6 @@ import type { Eater } from '../../formulation/problem/for-animals.ts';
 import type { Problem, Shares } from '../../formulation/problem/problem.ts';
 import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
 import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
-import { words } from '../../words/words.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import { wordsOnceHere } from '../shared/words/texts.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
@@ -39,11 +38,12 @@ function openWorker(): WorkerEnd {
     ask: async (method, args, tell) => (remote[method] as Ask)(...args, ...(tell ? [proxy(tell)] : [])),
     onFailure(failed) {
       // It may be opened, and fail, before the texts are here that say so.
-      worker.addEventListener('error', async ({ message }) => {
-        const { notLoaded } = (await wordsOnceHere()).store.worker;
-        failed(message || notLoaded);
-      });
-      worker.addEventListener('messageerror', () => failed(words().store.worker.unreadable));
+      const tell = async (said: string, otherwise: 'notLoaded' | 'unreadable') => {
+        const t = (await wordsOnceHere()).store.worker;
+        failed(said || t[otherwise]);
+      };
+      worker.addEventListener('error', ({ message }) => tell(message, 'notLoaded'));
+      worker.addEventListener('messageerror', () => tell('', 'unreadable'));
     },
     end: () => worker.terminate(),
   };
