@@ -13,7 +13,10 @@ import { openOrRescue } from './rescue.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
-/** A page that opens asks again and again; between two of its questions, and from the start to the first, passes less time. */
+/**
+ * A page that opens asks again and again; between two of its questions, and from the start to the first, passes less time than
+ * this (our own choice).
+ */
 const OPTIONS: StoreOptions = { program: PROGRAM, rest: 1000 };
 
 export interface Kept {

@@ -1,6 +1,6 @@
 /** Work that can wait gives way to people. */
 
-/** How long such work waits, ms: where people never cease to ask, it is done among what they ask for. */
+/** How long such work waits, ms, our own choice: where people never cease to ask, it is done among what they ask for. */
 const PATIENCE = 10_000;
 
 /** Knows when nobody asks for anything. */

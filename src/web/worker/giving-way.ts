@@ -11,7 +11,7 @@
 const MOVE = 0;
 const STEPS = 1;
 const NUMBERS = 2;
-/** A hand that did not move for so long holds still, ms. */
+/** A hand that did not move for so long holds still, ms; our own choice. */
 const STILL_MS = 300;
 
 /** The page's end: what its hand does. */
